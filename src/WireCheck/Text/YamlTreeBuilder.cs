@@ -60,8 +60,9 @@ internal sealed class YamlTreeBuilder
         int before = _nodes;
         ParsingEvent current = _parser.Current ?? throw new YamlException("the text ends too early");
         Count(1, At(current.Start));
-        if (_parser.TryConsume(out AnchorAlias? alias))
+        if (current is AnchorAlias alias)
         {
+            _parser.MoveNext();
             return Follow(alias);
         }
 

@@ -1,0 +1,25 @@
+using UnitsNet;
+using WireCheck.Quantities;
+
+namespace WireCheck.Description.Kinds;
+
+/// <summary>A bar on which several conductors meet.</summary>
+public sealed class Busbar : Part
+{
+    public override string Kind => "busbar";
+
+    public required Given<Section> Section { get; init; }
+
+    public required Given<Length> Length { get; init; }
+
+    /// <summary>Material in the library; null means copper.</summary>
+    public Given<string>? Material { get; init; }
+
+    /// <summary>Number of studs; null when it is not given.</summary>
+    public Given<int>? Studs { get; init; }
+
+    public Given<bool>? Covered { get; init; }
+
+    /// <summary>Empty: any positive number is a stud in order along the bar, and the id alone is the middle.</summary>
+    public override IReadOnlyList<string> Terminals => [];
+}

@@ -1,0 +1,112 @@
+using UnitsNet;
+using WireCheck.Quantities;
+
+namespace WireCheck.Description.Kinds;
+
+/// <summary>A bank of bare cells: groups in series, cells in parallel in each group.</summary>
+public sealed class Cells : Part
+{
+    public override string Kind => "cells";
+
+    /// <summary>Chemistry in the library, such as <c>lfp</c>.</summary>
+    public required Given<string> Chemistry { get; init; }
+
+    /// <summary>Rated capacity of one cell.</summary>
+    public required Given<ElectricCharge> Capacity { get; init; }
+
+    /// <summary>Groups in series, 1 or more.</summary>
+    public required Given<int> Series { get; init; }
+
+    /// <summary>Cells side by side in each group, 1 or more.</summary>
+    public required Given<int> Parallel { get; init; }
+
+    /// <summary>Direct-current (10 s) resistance of one fresh cell at 25 °C.</summary>
+    public required Given<ElectricResistance> Resistance { get; init; }
+
+    /// <summary>1 kHz resistance of one cell, for the highest fault current; null to take the chemistry's ratio.</summary>
+    public Given<ElectricResistance>? ResistanceAc { get; init; }
+
+    /// <summary>Lowest and highest voltage of one cell.</summary>
+    public required Given<Range<ElectricPotential>> Window { get; init; }
+
+    /// <summary>Limits of charging, per cell.</summary>
+    public required CellLimit Charge { get; init; }
+
+    /// <summary>Limits of discharging, per cell.</summary>
+    public required CellLimit Discharge { get; init; }
+
+    public required Given<ShareRate> SelfDischarge { get; init; }
+
+    /// <summary>The bars between groups; null when <see cref="LinkResistance"/> is given or the bank has one cell.</summary>
+    public CellLinks? Links { get; init; }
+
+    /// <summary>Resistance of one link with its two joints, where measured; wins over <see cref="Links"/>.</summary>
+    public Given<ElectricResistance>? LinkResistance { get; init; }
+
+    /// <summary>Where the bank's + and - leave a group of parallel cells; null means the same end (the worse one).</summary>
+    public Given<TakeOff>? TakeOff { get; init; }
+
+    /// <summary>Cells are held together by plates or bands.</summary>
+    public Given<bool>? Clamp { get; init; }
+
+    /// <summary>Insulating sheets stand between neighbours.</summary>
+    public Given<bool>? Separators { get; init; }
+
+    /// <summary>The terminals are covered.</summary>
+    public Given<bool>? Covered { get; init; }
+
+    /// <summary>The cells were balanced before they were joined.</summary>
+    public Given<bool>? Balanced { get; init; }
+
+    /// <summary>Spread of measured capacity between cells.</summary>
+    public Given<Ratio>? Spread { get; init; }
+
+    /// <summary>Measured cells, in order: group 1 first, and column by column in a group.</summary>
+    public IReadOnlyList<MeasuredCell> Individual { get; init; } = [];
+
+    /// <summary><c>+</c>, <c>-</c> and the taps <c>t1 … t(n-1)</c>; t_k is the positive terminal of group k.</summary>
+    public override IReadOnlyList<string> Terminals =>
+        ["+", "-", .. Enumerable.Range(1, Math.Max(0, Series.Value - 1)).Select(k => FormattableString.Invariant($"t{k}"))];
+}
+
+/// <summary>A cell's limit in one direction.</summary>
+public sealed class CellLimit
+{
+    /// <summary>Most current of one cell, continuous.</summary>
+    public required Given<ElectricCurrent> Limit { get; init; }
+
+    /// <summary>Cell temperatures between which it is allowed.</summary>
+    public required Given<Range<Temperature>> Temperature { get; init; }
+}
+
+/// <summary>The bars that join the groups of a bank.</summary>
+public sealed class CellLinks
+{
+    public required Given<Section> Section { get; init; }
+
+    public required Given<Length> Length { get; init; }
+
+    /// <summary>Material in the library; null means copper.</summary>
+    public Given<string>? Material { get; init; }
+
+    /// <summary>Resistance of one bolted joint of the link; null takes the library's aged bolted joint.</summary>
+    public Given<ElectricResistance>? Joint { get; init; }
+}
+
+/// <summary>One cell as its maker or builder measured it; what is null is taken from the bank.</summary>
+public sealed class MeasuredCell
+{
+    public Given<ElectricCharge>? Capacity { get; init; }
+
+    public Given<ElectricResistance>? Resistance { get; init; }
+}
+
+/// <summary>Which corner of a parallel bank the positive leaves, the negative leaving at column 1.</summary>
+public enum TakeOff
+{
+    /// <summary>Both at the same end: the first column works hardest.</summary>
+    SameEnd,
+
+    /// <summary>Positive and negative at opposite ends.</summary>
+    Diagonal,
+}

@@ -1,0 +1,65 @@
+using UnitsNet;
+using WireCheck.Quantities;
+
+namespace WireCheck.Description.Kinds;
+
+/// <summary>A charger: mains, DC-DC or solar controller.</summary>
+public sealed class Charger : Part
+{
+    public override string Kind => "charger";
+
+    public required Given<ChargerKind> ChargerKind { get; init; }
+
+    /// <summary>Id of the port it is plugged into; null when it is wired by conductors.</summary>
+    public Given<string>? At { get; init; }
+
+    /// <summary>Number of cells in series it is set for; null when unknown.</summary>
+    public Given<int>? CellCount { get; init; }
+
+    /// <summary>Constant-voltage limit.</summary>
+    public required Given<ElectricPotential> Voltage { get; init; }
+
+    public Given<ElectricPotential>? Float { get; init; }
+
+    /// <summary>Constant-current limit.</summary>
+    public required Given<ElectricCurrent> Current { get; init; }
+
+    /// <summary>Output over input power; null for a mains charger, whose input is not solved.</summary>
+    public Given<Ratio>? Efficiency { get; init; }
+
+    /// <summary>Current it draws from the battery when it is unpowered; null means none.</summary>
+    public Given<ElectricCurrent>? ReverseLeakage { get; init; }
+
+    /// <summary>Id of the panel, vehicle or port that feeds it without drawn conductors.</summary>
+    public Given<string>? From { get; init; }
+
+    /// <summary>Highest input voltage.</summary>
+    public Given<ElectricPotential>? InputMax { get; init; }
+
+    /// <summary>What its output rises to when no battery is connected.</summary>
+    public Given<ElectricPotential>? OutputWithoutBattery { get; init; }
+
+    /// <summary>What it draws from the battery to run itself.</summary>
+    public Given<ElectricCurrent>? OwnUse { get; init; }
+
+    public Given<bool>? BlocksReverse { get; init; }
+
+    public override IReadOnlyList<string> Terminals => ChargerKind.Value switch
+    {
+        Kinds.ChargerKind.Solar => ["pv+", "pv-", "out+", "out-"],
+        Kinds.ChargerKind.DcDc => ["in+", "in-", "out+", "out-"],
+        _ => ["out+", "out-"],
+    };
+}
+
+/// <summary>How a charger works.</summary>
+public enum ChargerKind
+{
+    /// <summary>Constant current, then constant voltage, from the mains.</summary>
+    CcCv,
+    DcDc,
+    Solar,
+
+    /// <summary>A small constant current without a defined end.</summary>
+    Trickle,
+}

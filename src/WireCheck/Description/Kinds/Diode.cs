@@ -1,0 +1,35 @@
+using UnitsNet;
+using WireCheck.Quantities;
+
+namespace WireCheck.Description.Kinds;
+
+/// <summary>A diode, anode A to cathode K.</summary>
+public sealed class Diode : Part
+{
+    public override string Kind => "diode";
+
+    public required Given<DiodeStyle> Style { get; init; }
+
+    /// <summary>Forward drop at rated current.</summary>
+    public required Given<ElectricPotential> Forward { get; init; }
+
+    public required Given<ElectricCurrent> Rated { get; init; }
+
+    /// <summary>Highest reverse voltage.</summary>
+    public required Given<ElectricPotential> Volts { get; init; }
+
+    /// <summary>Reverse current at that voltage; null means negligible.</summary>
+    public Given<ElectricCurrent>? Leakage { get; init; }
+
+    public override IReadOnlyList<string> Terminals => ["A", "K"];
+}
+
+/// <summary>How a diode is made.</summary>
+public enum DiodeStyle
+{
+    Silicon,
+    Schottky,
+
+    /// <summary>A transistor driven as a diode: a few tens of millivolts.</summary>
+    Ideal,
+}

@@ -1,0 +1,78 @@
+using UnitsNet;
+using WireCheck.Quantities;
+
+namespace WireCheck.Description.Kinds;
+
+/// <summary>An inverter: direct current in, mains voltage out.</summary>
+public sealed class Inverter : Part
+{
+    public override string Kind => "inverter";
+
+    /// <summary>Rated output power.</summary>
+    public required Given<Power> Power { get; init; }
+
+    public required Given<Ratio> Efficiency { get; init; }
+
+    /// <summary>Input current when on without load.</summary>
+    public required Given<ElectricCurrent> Idle { get; init; }
+
+    public Given<ElectricCurrent>? OffLeakage { get; init; }
+
+    public required Given<Range<ElectricPotential>> Window { get; init; }
+
+    /// <summary>Input voltage below which it stops.</summary>
+    public required Given<ElectricPotential> CutOff { get; init; }
+
+    /// <summary>Input voltage at which it sounds its alarm.</summary>
+    public Given<ElectricPotential>? Alarm { get; init; }
+
+    /// <summary>Input voltage at which it starts again.</summary>
+    public Given<ElectricPotential>? Restart { get; init; }
+
+    public Surge? Surge { get; init; }
+
+    public Given<ElectricCapacitance>? InputCapacitance { get; init; }
+
+    public Given<ElectricResistance>? InputEsr { get; init; }
+
+    public Given<ElectricCurrent>? InrushLimit { get; init; }
+
+    public Given<string>? EnabledBy { get; init; }
+
+    /// <summary>Nominal output voltage.</summary>
+    public required Given<ElectricPotential> AcVoltage { get; init; }
+
+    /// <summary>Output isolated from the input; null when unknown.</summary>
+    public Given<bool>? Isolated { get; init; }
+
+    public Given<NeutralBond>? Neutral { get; init; }
+
+    public Given<bool>? ResidualCurrentDevice { get; init; }
+
+    /// <summary>Number of outlets.</summary>
+    public Given<int>? Outlets { get; init; }
+
+    public Given<ElectricCurrent>? OutletBreaker { get; init; }
+
+    /// <summary>What its earth terminal is joined to: case, earth, none.</summary>
+    public Given<string>? Earth { get; init; }
+
+    public Given<PartPlace>? Place { get; init; }
+
+    public override IReadOnlyList<string> Terminals => ["in+", "in-", "enable"];
+}
+
+/// <summary>A short demand above the steady one.</summary>
+public sealed class Surge
+{
+    public required Given<Power> Power { get; init; }
+
+    public required Given<Duration> For { get; init; }
+}
+
+/// <summary>Whether the neutral of an inverter is joined to its earth.</summary>
+public enum NeutralBond
+{
+    Floating,
+    Bonded,
+}

@@ -1,0 +1,23 @@
+using UnitsNet;
+using WireCheck.Quantities;
+
+namespace WireCheck.Description.Kinds;
+
+/// <summary>A meter fed between + and -, reading a shunt or only its own voltage.</summary>
+public sealed class Meter : Part
+{
+    public override string Kind => "meter";
+
+    /// <summary>Id of the shunt it reads; null when it reads none.</summary>
+    public Given<string>? Shunt { get; init; }
+
+    public required Given<ElectricCurrent> Standby { get; init; }
+
+    /// <summary>Voltages between which it works.</summary>
+    public Given<Range<ElectricPotential>>? Window { get; init; }
+
+    /// <summary>Smallest current it counts.</summary>
+    public Given<ElectricCurrent>? Smallest { get; init; }
+
+    public override IReadOnlyList<string> Terminals => ["+", "-"];
+}

@@ -1,0 +1,20 @@
+using UnitsNet;
+using WireCheck.Quantities;
+
+namespace WireCheck.Description.Kinds;
+
+/// <summary>A resistor drawn by the builder, such as a precharge resistor.</summary>
+public sealed class Resistor : Part
+{
+    public override string Kind => "resistor";
+
+    public required Given<ElectricResistance> Resistance { get; init; }
+
+    /// <summary>Continuous power rating.</summary>
+    public required Given<Power> Power { get; init; }
+
+    /// <summary>Energy of a single pulse it stands; null when the maker gives none.</summary>
+    public Given<Energy>? Pulse { get; init; }
+
+    public override IReadOnlyList<string> Terminals => ["1", "2"];
+}

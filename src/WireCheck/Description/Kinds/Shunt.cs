@@ -1,0 +1,17 @@
+using UnitsNet;
+using WireCheck.Quantities;
+
+namespace WireCheck.Description.Kinds;
+
+/// <summary>A current-measuring resistor in the negative, terminals <c>battery</c> and <c>load</c>.</summary>
+public sealed class Shunt : Part
+{
+    public override string Kind => "shunt";
+
+    public required Given<ElectricCurrent> Rated { get; init; }
+
+    /// <summary>Voltage across it at rated current.</summary>
+    public required Given<ElectricPotential> Drop { get; init; }
+
+    public override IReadOnlyList<string> Terminals => ["battery", "load"];
+}

@@ -1,0 +1,24 @@
+using UnitsNet;
+using WireCheck.Quantities;
+
+namespace WireCheck.Description.Kinds;
+
+/// <summary>A vehicle's outlet behind its own cable and fuse.</summary>
+public sealed class Vehicle : Part
+{
+    public override string Kind => "vehicle";
+
+    /// <summary>Id of the port it is plugged into; null when it is wired by conductors.</summary>
+    public Given<string>? At { get; init; }
+
+    /// <summary>Voltage with the engine off to voltage with it running.</summary>
+    public required Given<Range<ElectricPotential>> Voltage { get; init; }
+
+    /// <summary>Resistance of its battery and cable, both poles together.</summary>
+    public required Given<ElectricResistance> Resistance { get; init; }
+
+    /// <summary>Rating of its own fuse.</summary>
+    public required Given<ElectricCurrent> Fuse { get; init; }
+
+    public override IReadOnlyList<string> Terminals => ["+", "-"];
+}

@@ -1,0 +1,59 @@
+using WireCheck.Description.Kinds;
+using WireCheck.Text;
+
+namespace WireCheck.Description;
+
+/// <summary>
+/// A box as its builder describes it: every part with its values and places, nothing computed. Made only by
+/// the reader, which guarantees that ids are unique, every reference names something that exists and every
+/// required value is there and in its range.
+/// </summary>
+public sealed class Pack
+{
+    /// <summary>The name of the file, as messages print it.</summary>
+    public required string File { get; init; }
+
+    /// <summary>Title of the box.</summary>
+    public required Given<string> Title { get; init; }
+
+    public string? Notes { get; init; }
+
+    /// <summary>Ids of the rule sets that judge it.</summary>
+    public required IReadOnlyList<Given<string>> RuleSets { get; init; }
+
+    /// <summary>Thresholds of the rule sets that the builder overrides, as written.</summary>
+    public required IReadOnlyDictionary<string, YamlScalar> Settings { get; init; }
+
+    public required Surroundings Surroundings { get; init; }
+
+    /// <summary>All parts except conductors, in the order of the file.</summary>
+    public required IReadOnlyList<Part> Parts { get; init; }
+
+    /// <summary>All legs of all conductors, in the order of the file.</summary>
+    public required IReadOnlyList<Conductor> Conductors { get; init; }
+
+    /// <summary>Ids of parts that are meant to be live or fed with every switch open.</summary>
+    public IReadOnlyList<Given<string>> StaysLive { get; init; } = [];
+
+    public IReadOnlyList<OutsideLink> OutsideLinks { get; init; } = [];
+
+    public IReadOnlyList<Mode> Modes { get; init; } = [];
+
+    public IReadOnlyList<PathIntent> Paths { get; init; } = [];
+
+    public IReadOnlyList<Waiver> Waivers { get; init; } = [];
+
+    public IReadOnlyList<Reading> Measured { get; init; } = [];
+
+    /// <summary>All parts of one kind, in the order of the file.</summary>
+    public IEnumerable<T> Of<T>()
+        where T : Part => Parts.OfType<T>();
+
+    /// <summary>A part or conductor leg by id, or null.</summary>
+    public Part? Find(string id) => ById.GetValueOrDefault(id);
+
+    private Dictionary<string, Part> ById =>
+        _byId ??= Parts.Concat(Conductors).ToDictionary(p => p.Id, StringComparer.Ordinal);
+
+    private Dictionary<string, Part>? _byId;
+}
