@@ -1,0 +1,78 @@
+using System.Globalization;
+
+namespace WireCheck.Rules.Expressions;
+
+/// <summary>Numbers as a builder reads them: three significant digits, a unit and its prefix.</summary>
+internal static class NumberText
+{
+    private static readonly (double Factor, string Prefix)[] Prefixes =
+        [(1e6, "M"), (1e3, "k"), (1, ""), (1e-3, "m"), (1e-6, "µ"), (1e-9, "n")];
+
+    /// <summary>With the prefix that leaves one to three digits before the point: <c>0.0123</c> A is <c>12.3 mA</c>.</summary>
+    internal static string WithPrefix(double value, string unit)
+    {
+        if (value == 0 || !double.IsFinite(value))
+        {
+            return $"{Plain(value, 3)} {unit}";
+        }
+
+        double rounded = Round(Math.Abs(value), 3);
+        foreach ((double factor, string prefix) in Prefixes)
+        {
+            // A little under the factor, since 1000 µ rounded can fall short of 1 m by its last bit.
+            if (rounded >= factor * (1 - 1e-9))
+            {
+                return $"{Plain(value / factor, 3)} {prefix}{unit}";
+            }
+        }
+
+        return $"{Plain(value / 1e-9, 3)} n{unit}";
+    }
+
+    /// <summary>Without a prefix: <c>61.3 °C</c>.</summary>
+    internal static string WithUnit(double value, string unit) =>
+        unit.Length == 0 ? Plain(value, 3) : $"{Plain(value, 3)} {unit}";
+
+    /// <summary>A number of significant digits, without trailing zeros or an exponent.</summary>
+    internal static string Plain(double value, int digits)
+    {
+        if (!double.IsFinite(value))
+        {
+            return double.IsNaN(value) ? "not a number" : value > 0 ? "without limit" : "minus without limit";
+        }
+
+        double rounded = Round(value, digits);
+        return rounded == 0 ? "0" : rounded.ToString("0.############", CultureInfo.InvariantCulture);
+    }
+
+    /// <summary>A time in the unit a builder would say: <c>40 s</c>, <c>20 min</c>, <c>6 h</c>, <c>12 days</c>.</summary>
+    internal static string Time(double seconds)
+    {
+        double size = Math.Abs(seconds);
+        return size switch
+        {
+            < 1 => WithPrefix(seconds, "s"),
+            < 120 => WithUnit(seconds, "s"),
+            < 7200 => WithUnit(seconds / 60, "min"),
+            < 172800 => WithUnit(seconds / 3600, "h"),
+            _ => WithUnit(seconds / 86400, "days"),
+        };
+    }
+
+    private static double Round(double value, int digits)
+    {
+        if (value == 0 || !double.IsFinite(value))
+        {
+            return value;
+        }
+
+        int decimals = digits - 1 - (int)Math.Floor(Math.Log10(Math.Abs(value)));
+        if (decimals is >= 0 and <= 15)
+        {
+            return Math.Round(value, decimals, MidpointRounding.AwayFromZero);
+        }
+
+        // Whole numbers keep all their digits: 1234 days is not 1230 days.
+        return decimals < 0 ? Math.Round(value, MidpointRounding.AwayFromZero) : value;
+    }
+}

@@ -1,0 +1,110 @@
+namespace WireCheck.Rules.Expressions;
+
+/// <summary>Everything a rule may call; there is nothing else in its sandbox.</summary>
+internal static class RuleFunctions
+{
+    private const string NotKnown = "(not known)";
+
+    /// <summary>All functions, by name.</summary>
+    internal static IReadOnlyDictionary<string, RuleFunction> All { get; } =
+        Filters().Concat(Numbers()).Concat(Lists()).ToDictionary(f => f.Name, StringComparer.Ordinal);
+
+    private static IEnumerable<RuleFunction> Filters() =>
+    [
+        Filter("amps", "A", v => NumberText.WithPrefix(v, "A")),
+        Filter("volts", "V", v => NumberText.WithPrefix(v, "V")),
+        Filter("ohms", "Ω", v => NumberText.WithPrefix(v, "Ω")),
+        Filter("watts", "W", v => NumberText.WithPrefix(v, "W")),
+        Filter("joules", "J", v => NumberText.WithPrefix(v, "J")),
+        Filter("watt_hours", "J", v => NumberText.WithUnit(v / 3600, "Wh")),
+        Filter("amp_hours", "C", v => NumberText.WithUnit(v / 3600, "Ah")),
+        Filter("ampere_squared_seconds", "A²s", v => NumberText.WithUnit(v, "A²s")),
+        Filter("farads", "F", v => NumberText.WithPrefix(v, "F")),
+        Filter("henries", "H", v => NumberText.WithPrefix(v, "H")),
+        Filter("hertz", "Hz", v => NumberText.WithPrefix(v, "Hz")),
+        Filter("celsius", "°C", v => NumberText.WithUnit(v, "°C")),
+        Filter("kelvins", "K", v => NumberText.WithUnit(v, "K")),
+        Filter("metres", "m", v => NumberText.WithUnit(v, "m")),
+        Filter("millimetres", "m", v => NumberText.WithUnit(v * 1e3, "mm")),
+        Filter("square_millimetres", "m²", v => NumberText.WithUnit(v * 1e6, "mm²")),
+        Filter("kilograms", "kg", v => NumberText.WithUnit(v, "kg")),
+        Filter("seconds", "s", v => NumberText.WithPrefix(v, "s")),
+        Filter("minutes", "s", v => NumberText.WithUnit(v / 60, "min")),
+        Filter("hours", "s", v => NumberText.WithUnit(v / 3600, "h")),
+        Filter("days", "s", v => NumberText.WithUnit(v / 86400, "days")),
+        Filter("duration", "s", NumberText.Time),
+        Filter("percent", "", v => NumberText.WithUnit(v * 100, "%")),
+        Filter("ratio", "", v => NumberText.WithUnit(v, "")),
+        Filter("count", "", v => NumberText.Plain(Math.Round(v), 15)),
+    ];
+
+    private static IEnumerable<RuleFunction> Numbers() =>
+    [
+        Arithmetic("abs", 1, a => Math.Abs(a[0])),
+        Arithmetic("min", 2, a => Math.Min(a[0], a[1])),
+        Arithmetic("max", 2, a => Math.Max(a[0], a[1])),
+        Arithmetic("round", 1, a => Math.Round(a[0], MidpointRounding.AwayFromZero)),
+    ];
+
+    private static IEnumerable<RuleFunction> Lists() =>
+    [
+        new("list", [ExpressionKind.Names], ExpressionKind.Word, a => InWords(a[0] as IReadOnlyList<string>)),
+        new("size", [ExpressionKind.Names], ExpressionKind.Number, a => (double?)(a[0] as IReadOnlyList<string>)?.Count),
+        new("contains", [ExpressionKind.Names, ExpressionKind.Word], ExpressionKind.YesNo,
+            a => a[0] is IReadOnlyList<string> names && a[1] is string name && names.Contains(name)),
+        new("plural", [ExpressionKind.Number, ExpressionKind.Word, ExpressionKind.Word], ExpressionKind.Word, Plural),
+        new("capital", [ExpressionKind.Word], ExpressionKind.Word, a => Capital(a[0] as string)),
+        new("yes_no", [ExpressionKind.YesNo], ExpressionKind.Word, a => a[0] is bool yes ? (yes ? "yes" : "no") : NotKnown),
+    ];
+
+    private static RuleFunction Filter(string name, string unit, Func<double, string> write) =>
+        new(name, [ExpressionKind.Number], ExpressionKind.Word, a => ToNumber(a[0]) is double value ? write(value) : NotKnown)
+        {
+            Unit = unit,
+        };
+
+    private static RuleFunction Arithmetic(string name, int count, Func<double[], double> compute)
+    {
+        return new RuleFunction(name, [.. Enumerable.Repeat(ExpressionKind.Number, count)], ExpressionKind.Number, Body)
+        {
+            KeepsUnit = true,
+        };
+
+        object? Body(IReadOnlyList<object?> arguments)
+        {
+            double[] numbers = [.. arguments.Select(ToNumber).OfType<double>()];
+            return numbers.Length == count ? compute(numbers) : null;
+        }
+    }
+
+    private static object Plural(IReadOnlyList<object?> arguments)
+    {
+        if (ToNumber(arguments[0]) is not double count)
+        {
+            return NotKnown;
+        }
+
+        return $"{NumberText.Plain(count, 15)} {(count == 1 ? arguments[1] : arguments[2])}";
+    }
+
+    private static string InWords(IReadOnlyList<string>? names) => names switch
+    {
+        null => NotKnown,
+        [] => "none",
+        [string only] => only,
+        _ => $"{string.Join(", ", names.Take(names.Count - 1))} and {names[^1]}",
+    };
+
+    private static string Capital(string? words) =>
+        string.IsNullOrEmpty(words) ? NotKnown : char.ToUpperInvariant(words[0]) + words[1..];
+
+    /// <summary>A number as a double, whatever type the expression gave it; null when it is none.</summary>
+    internal static double? ToNumber(object? value) => value switch
+    {
+        double number => number,
+        int number => number,
+        long number => number,
+        float number => number,
+        _ => null,
+    };
+}
