@@ -32,6 +32,7 @@ public sealed class RuleEngine
     /// <param name="settings">A value in SI for every setting of the sets, as <see cref="SettingValues.Resolve"/> gives it.</param>
     /// <param name="problems">Receives a rule that passes the sandbox's bounds while it runs; a fault of the rule.</param>
     /// <param name="stop">Ends the run.</param>
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
     public static Judgements Judge(
         FactTable table,
         IReadOnlyList<RuleSet> sets,
@@ -46,6 +47,7 @@ public sealed class RuleEngine
         {
             foreach (FactSubject subject in byKind[rule.Kind])
             {
+                stop.ThrowIfCancellationRequested();
                 engine.Try(rule, subject);
             }
         }
@@ -63,7 +65,7 @@ public sealed class RuleEngine
                 Judge(rule, subject);
             }
         }
-        catch (ScriptRuntimeException error)
+        catch (ScriptRuntimeException error) when (error is not ScriptAbortException)
         {
             _problems.Add(rule.Position, RuleProblemWords.WhileRunning(rule.Id, subject.Id, error.OriginalMessage));
         }

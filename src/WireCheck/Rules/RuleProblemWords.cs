@@ -23,6 +23,9 @@ internal static class RuleProblemWords
     internal static string NotAllowed(string text) =>
         $"'{text}' cannot stand in a rule; allowed are facts, settings, numbers, words, comparisons, arithmetic and the listed functions";
 
+    internal static string WantsFilter(string text) =>
+        $"after the bar stands the name of a filter, not '{text}'; a filtered value that is compared stands in brackets: (it.names | size) > 1";
+
     internal static string StatementNotAllowed() =>
         "only if, else, for over a list of names, and values can stand in the words of a rule";
 

@@ -50,7 +50,7 @@ internal sealed partial class RuleSetReader(FactVocabulary vocabulary, Func<stri
         rules.AddRange(_ruleLists.SelectMany(reader.ReadFile));
         if (rules.Count == 0)
         {
-            problems.Add(new Position(files.Count > 0 ? files[0].Name : name, 1, 1), RuleProblemWords.EmptySet(name));
+            NoteWhenEmpty(name, files);
             return null;
         }
 
@@ -76,6 +76,15 @@ internal sealed partial class RuleSetReader(FactVocabulary vocabulary, Func<stri
             {
                 problems.Add(rule.Position, RuleProblemWords.UnknownRelated(related, ids));
             }
+        }
+    }
+
+    /// <summary>A set whose rules are all wrong is not called empty: its rules have problems of their own.</summary>
+    private void NoteWhenEmpty(string name, IReadOnlyList<RuleFile> files)
+    {
+        if (!_ruleLists.Any(list => list is not YamlList { Items.Count: 0 }))
+        {
+            problems.Add(new Position(files.Count > 0 ? files[0].Name : name, 1, 1), RuleProblemWords.EmptySet(name));
         }
     }
 

@@ -186,7 +186,12 @@ internal sealed class ExpressionChecker(RuleNames names, Func<SourceSpan, Positi
         ScriptVariable? target = callee as ScriptVariable ?? (callee as ScriptFunctionCall)?.Target as ScriptVariable;
         if (target is null)
         {
-            return callee is null ? ExpressionType.Unknown : Refuse(callee);
+            if (callee is not null)
+            {
+                Report(callee, RuleProblemWords.WantsFilter(callee.ToString()));
+            }
+
+            return ExpressionType.Unknown;
         }
 
         if (!RuleFunctions.All.TryGetValue(target.Name, out RuleFunction? function))

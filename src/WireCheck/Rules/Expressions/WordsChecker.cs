@@ -25,7 +25,8 @@ internal sealed class WordsChecker(ExpressionChecker checker)
             case ScriptConditionStatement condition:
                 CheckCondition(condition);
                 break;
-            case ScriptForStatement { Variable: ScriptVariable variable } loop when loop.NamedArguments is not { Count: > 0 }:
+            case ScriptForStatement { Variable: ScriptVariable variable } loop 
+                when loop is not ScriptTableRowStatement && loop.NamedArguments is not { Count: > 0 }:
                 checker.Demand(loop.Iterator, ExpressionKind.Names, "what a for runs over");
                 checker.WithLoopVariable(variable.Name, () => Check(loop.Body));
                 break;
