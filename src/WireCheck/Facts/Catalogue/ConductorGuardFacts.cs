@@ -1,0 +1,52 @@
+namespace WireCheck.Facts.Catalogue;
+
+/// <summary>Facts about one leg of wire: which fuses and sources stand at its ends.</summary>
+public static class ConductorGuardFacts
+{
+    private const string Kind = "conductor";
+
+    public static readonly Fact ProtectionRating = Fact.Number(
+        Kind,
+        "protection_rating",
+        "A",
+        "Largest rating of a fuse or breaker that may be all that limits its current: for a feed, over the sources that reach it, the smallest rating on the way; "
+        + "for a return, over the consumers and ports whose current comes back through it, the smallest rating on their feed. Absent when a source reaches it with none.");
+
+    public static readonly Fact ProtectionId = Fact.Word(Kind, "protection_id", "Id of that fuse or breaker.");
+
+    public static readonly Fact UnprotectedCurrent = Fact.Number(
+        Kind,
+        "unprotected_current",
+        "A",
+        "Largest current that a source reaching it with no fuse or breaker between can drive through it into a short at its far end; 0 when there is no such source. A charger drives its current limit.");
+
+    public static readonly Fact UnprotectedSource = Fact.Word(
+        Kind, "unprotected_source", "Id of that source; absent when there is none.");
+
+    public static readonly Fact FuseFollows = Fact.YesNo(
+        Kind, "fuse_follows", "Going on through it from that source, at least one way comes to a fuse or breaker: it is the stretch before the first fuse. No when it leads only to consumers.");
+
+    public static readonly Fact LeavesBank = Fact.YesNo(
+        Kind, "leaves_bank", "It starts at the positive terminal of a bank, or at the outgoing terminal of a high-side BMS that does.");
+
+    public static readonly Fact BankFused = Fact.YesNo(
+        Kind, "bank_fused", "At least one way from that bank's positive comes to a fuse or breaker.");
+
+    public static readonly Fact DistanceToFuse = Fact.Number(
+        Kind, "distance_to_fuse", "m", "Longest way along conductors from the bank's positive through this one to the first fuse or breaker; absent when none follows.");
+
+    public static readonly Fact SheathedToFuse = Fact.YesNo(
+        Kind, "sheathed_to_fuse", "Every conductor on that way has a sleeve.");
+
+    public static readonly Fact FirstFuse = Fact.Word(
+        Kind, "first_fuse", "Id of the fuse or breaker at the end of that way; absent when none follows.");
+
+    public static readonly Fact CurrentWithReturnLost = Fact.Worst(
+        Kind,
+        "current_with_return_lost",
+        "A",
+        "Largest steady current it carries when any one other return conductor has come off; for returns only.");
+
+    public static readonly Fact ReturnLost = Fact.Word(
+        Kind, "return_lost", "Id of the return conductor whose loss gives that current.");
+}

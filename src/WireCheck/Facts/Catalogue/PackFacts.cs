@@ -1,0 +1,34 @@
+namespace WireCheck.Facts.Catalogue;
+
+/// <summary>Facts about the whole box.</summary>
+public static class PackFacts
+{
+    private const string Kind = FactCatalogue.PackKind;
+
+    public static readonly Fact NominalVoltage = Fact.Number(
+        Kind, "nominal_voltage", "V", "Nominal voltage of the bank: the chemistry's nominal cell voltage times the cells in series.");
+
+    public static readonly Fact HighestVoltage = Fact.Number(
+        Kind, "highest_voltage", "V", "Highest voltage of the bank: the top of the cell window times the cells in series, or the highest charger voltage where that is more.");
+
+    public static readonly Fact Capacity = Fact.Number(
+        Kind, "capacity", "C", "Charge that all banks hold together when full.");
+
+    public static readonly Fact InsideTemperature = Fact.Worst(
+        Kind, "inside_temperature", "°C", "Hottest air inside the box.");
+
+    public static readonly Fact StoredCurrent = Fact.Number(
+        Kind, "stored_current", "A", "Current that leaves the cells with all switches open and nothing plugged in, without self-discharge.");
+
+    public static readonly Fact StoredConsumers = Fact.Names(
+        Kind, "stored_consumers", "Parts that draw current in the stored state, largest first, each with its current in words.");
+
+    public static readonly Fact TimeToCutOff = Fact.Number(
+        Kind, "time_to_cut_off", "s", "Time on the shelf from full until the BMS opens (or the cells reach the bottom of their window), self-discharge counted.");
+
+    public static readonly Fact TimeFromCutOffToDamage = Fact.Number(
+        Kind, "time_from_cut_off_to_damage", "s", "Time from that cut-off until a cell is down to its damage voltage, with only what is drawn on the cell side of the open BMS and self-discharge.");
+
+    public static readonly Fact UnsolvedStates = Fact.Names(
+        Kind, "unsolved_states", "States (mode and corner) for which the circuit has no solution that meets Kirchhoff's laws.");
+}
