@@ -42,8 +42,8 @@ public sealed class RuleEngine
     {
         RuleEngine engine = new(table.Pack, settings, problems, stop);
         ILookup<string, FactSubject> byKind = table.Subjects.Prepend(table.Pack).ToLookup(s => s.Kind, StringComparer.Ordinal);
-        HashSet<string> tried = new(StringComparer.Ordinal);
-        foreach (Rule rule in sets.SelectMany(set => set.Rules).Where(rule => tried.Add(rule.Id)))
+        HashSet<(string Id, string Kind)> tried = [];
+        foreach (Rule rule in sets.SelectMany(set => set.Rules).Where(rule => tried.Add((rule.Id, rule.Kind))))
         {
             foreach (FactSubject subject in byKind[rule.Kind])
             {

@@ -26,23 +26,30 @@ internal sealed partial class RuleReader(
             return [];
         }
 
-        return [.. list.Items.Select(ReadRule).OfType<Rule>()];
+        return [.. list.Items.SelectMany(ReadRule)];
     }
 
-    private Rule? ReadRule(YamlNode node)
+    /// <summary>One rule for each kind that <c>for</c> names; they share the id.</summary>
+    private IEnumerable<Rule> ReadRule(YamlNode node)
     {
         if (node is not YamlMap map)
         {
             problems.Add(node.Position, RuleProblemWords.WantsMapping("a rule", node));
-            return null;
+            return [];
         }
 
         string what = map.Find("id") is YamlScalar name ? $"the rule '{name.Text}'" : "the rule";
         RuleFields fields = new(map, what, RuleKeys, problems);
         YamlScalar? id = ReadId(fields);
-        YamlScalar? kind = ReadKind(fields);
+        IReadOnlyList<YamlScalar> kinds = ReadKinds(map, fields);
+        Source? source = fields.Source();
+        return id is null || source is null ? [] : [.. kinds.Select(kind => ReadFor(kind, id, source, fields)).OfType<Rule>()];
+    }
+
+    private Rule? ReadFor(YamlScalar kind, YamlScalar id, Source source, RuleFields fields)
+    {
         Severity? severity = ReadSeverity(fields.Required("severity"));
-        RuleNames names = new(vocabulary, kind?.Text ?? "", settings);
+        RuleNames names = new(vocabulary, kind.Text, settings);
         IReadOnlyList<GradedSeverity> graded = [.. fields.Items("severity_when").Select(n => ReadGrade(n, names)).OfType<GradedSeverity>()];
         YamlScalar? title = fields.Required("title");
         YamlScalar? when = fields.Optional("when");
@@ -50,9 +57,7 @@ internal sealed partial class RuleReader(
         YamlScalar? says = fields.Required("says");
         YamlScalar? mend = fields.Required("mend");
         YamlScalar? why = fields.Required("why");
-        Source? source = fields.Source();
-        if (id is null || kind is null || severity is null || title is null || require is null || says is null
-            || mend is null || why is null || source is null)
+        if (severity is null || title is null || require is null || says is null || mend is null || why is null)
         {
             return null;
         }
@@ -98,16 +103,18 @@ internal sealed partial class RuleReader(
         return id;
     }
 
-    private YamlScalar? ReadKind(RuleFields fields)
+    /// <summary>The kinds under <c>for</c>: one word, or a list of words.</summary>
+    private List<YamlScalar> ReadKinds(YamlMap map, RuleFields fields)
     {
-        YamlScalar? kind = fields.Required("for");
-        if (kind is not null && !vocabulary.HasKind(kind.Text))
+        List<YamlScalar> kinds = map.Find("for") is YamlList
+            ? [.. fields.Items("for").OfType<YamlScalar>()]
+            : [.. new[] { fields.Required("for") }.OfType<YamlScalar>()];
+        foreach (YamlScalar kind in kinds.Where(k => !vocabulary.HasKind(k.Text)))
         {
             problems.Add(kind.Position, RuleProblemWords.UnknownKind(kind.Text, vocabulary.Kinds));
-            return null;
         }
 
-        return kind;
+        return [.. kinds.Where(k => vocabulary.HasKind(k.Text))];
     }
 
     private Severity? ReadSeverity(YamlScalar? word)

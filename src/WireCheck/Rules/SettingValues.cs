@@ -17,6 +17,7 @@ public static class SettingValues
         ["J"] = ("10 J", t => Energy.Parse(t, CultureInfo.InvariantCulture).Joules),
         ["m"] = ("300 mm", t => Length.Parse(t, CultureInfo.InvariantCulture).Meters),
         ["m²"] = ("10 mm²", t => Area.Parse(t.Replace("mm2", "mm²", StringComparison.Ordinal), CultureInfo.InvariantCulture).SquareMeters),
+        ["A/m²"] = ("2 A/mm²", ReadCurrentDensity),
         ["°C"] = ("60 °C", t => Temperature.Parse(t.Replace("degC", "°C", StringComparison.Ordinal), CultureInfo.InvariantCulture).DegreesCelsius),
         ["K"] = ("30 K", t => TemperatureDelta.Parse(t.Replace("K", "∆K", StringComparison.Ordinal), CultureInfo.InvariantCulture).Kelvins),
         ["s"] = ("20 min", t => Duration.Parse(t, CultureInfo.InvariantCulture).Seconds),
@@ -86,6 +87,16 @@ public static class SettingValues
         }
 
         return values;
+    }
+
+    /// <summary>A current density in amperes per square millimetre, as the trade writes it.</summary>
+    private static double ReadCurrentDensity(string text)
+    {
+        string written = text.Replace("mm2", "mm²", StringComparison.Ordinal);
+        const string unit = "A/mm²";
+        return written.EndsWith(unit, StringComparison.Ordinal)
+            ? double.Parse(written[..^unit.Length], NumberStyles.Float, CultureInfo.InvariantCulture) * 1e6
+            : throw new FormatException();
     }
 
     private static double ReadPure(string text) => text.EndsWith('%')

@@ -27,6 +27,7 @@ internal static class RuleFunctions
         Filter("metres", "m", v => NumberText.WithUnit(v, "m")),
         Filter("millimetres", "m", v => NumberText.WithUnit(v * 1e3, "mm")),
         Filter("square_millimetres", "m²", v => NumberText.WithUnit(v * 1e6, "mm²")),
+        Filter("amps_per_square_millimetre", "A/m²", v => NumberText.WithUnit(v / 1e6, "A/mm²")),
         Filter("kilograms", "kg", v => NumberText.WithUnit(v, "kg")),
         Filter("seconds", "s", v => NumberText.WithPrefix(v, "s")),
         Filter("minutes", "s", v => NumberText.WithUnit(v / 60, "min")),
