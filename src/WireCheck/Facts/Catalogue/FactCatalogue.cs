@@ -3,7 +3,7 @@ using System.Reflection;
 namespace WireCheck.Facts.Catalogue;
 
 /// <summary>
-/// Every fact there is. It finds them by looking at the types beside it: public static fields of type
+/// Every fact there is. It finds them by looking at the types of this folder and the one above: public static fields of type
 /// <see cref="Fact"/>, and public static properties that hold a <see cref="FactGroup"/>.
 /// </summary>
 public static class FactCatalogue
@@ -26,7 +26,7 @@ public static class FactCatalogue
     private static IReadOnlyList<Fact> Collect()
     {
         Type[] types = [.. typeof(FactCatalogue).Assembly.GetTypes()
-            .Where(t => t.Namespace == typeof(FactCatalogue).Namespace && t != typeof(FactCatalogue))];
+            .Where(t => t.Namespace is "WireCheck.Facts" or "WireCheck.Facts.Catalogue" && t != typeof(FactCatalogue))];
 
         IEnumerable<Fact> single = types
             .SelectMany(t => t.GetFields(BindingFlags.Public | BindingFlags.Static))
