@@ -1,0 +1,172 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Unicode;
+using WireCheck.Facts;
+using WireCheck.Findings;
+using WireCheck.Rules;
+
+namespace WireCheck.Reports.Json;
+
+/// <summary>
+/// The report for other programs, as <c>schema/result.schema.json</c> describes it. Numbers are in SI and
+/// rounded to nine significant digits; there are no times or paths of the machine, so the same input gives
+/// the same bytes.
+/// </summary>
+public static class JsonReport
+{
+    private static readonly JsonWriterOptions Options = new()
+    {
+        Indented = true,
+        NewLine = "\n",
+        Encoder = JavaScriptEncoder.Create(UnicodeRanges.All),
+    };
+
+    /// <summary>Writes the report as UTF-8, with a line feed at the end.</summary>
+    public static void Write(Stream output, Report report)
+    {
+        using (Utf8JsonWriter json = new(output, Options))
+        {
+            json.WriteStartObject();
+            json.WriteStartObject("tool");
+            json.WriteString("name", Report.ToolName);
+            json.WriteString("version", Report.ToolVersion);
+            json.WriteEndObject();
+            json.WriteString("file", report.File);
+            json.WriteString("pack", report.PackTitle);
+            json.WriteString("verdict", VerdictWords.For(report.Findings.Counts.Verdict));
+            WriteCounts(json, report.Findings.Counts);
+            json.WriteStartArray("findings");
+            foreach (Finding finding in report.Findings.Findings)
+            {
+                WriteFinding(json, finding);
+            }
+
+            json.WriteEndArray();
+            WriteFacts(json, report.Facts);
+            json.WriteEndObject();
+        }
+
+        output.WriteByte((byte)'\n');
+    }
+
+    private static void WriteCounts(Utf8JsonWriter json, FindingCounts counts)
+    {
+        json.WriteStartObject("counts");
+        json.WriteNumber("danger", counts.Danger);
+        json.WriteNumber("fault", counts.Fault);
+        json.WriteNumber("advice", counts.Advice);
+        json.WriteNumber("waived", counts.Waived);
+        json.WriteNumber("undecided", counts.Undecided);
+        json.WriteEndObject();
+    }
+
+    private static void WriteFinding(Utf8JsonWriter json, Finding finding)
+    {
+        json.WriteStartObject();
+        json.WriteString("rule", finding.Rule);
+        json.WriteString("severity", SeverityWords.For(finding.Severity));
+        json.WriteString("part", finding.Part);
+        json.WriteString("mode", finding.Place?.Mode);
+        json.WriteString("message", finding.Message);
+        json.WriteString("mend", finding.Mend);
+        json.WriteStartObject("numbers");
+        foreach (JudgedValue value in finding.Values)
+        {
+            WriteValue(json, value.Name, value.Value, value.Unit, value.Place);
+        }
+
+        json.WriteEndObject();
+        json.WriteStartObject("at");
+        json.WriteNumber("line", finding.At.Line);
+        json.WriteNumber("column", finding.At.Column);
+        json.WriteEndObject();
+        WriteSource(json, finding.Source);
+        WriteStrings(json, "assumed", finding.Assumed);
+        WriteWaived(json, finding.Waived);
+        json.WriteEndObject();
+    }
+
+    private static void WriteSource(Utf8JsonWriter json, Knowledge.Source source)
+    {
+        json.WriteStartObject("source");
+        json.WriteString("work", source.Work);
+        json.WriteString("clause", source.Clause);
+        json.WriteString("standing", Knowledge.StandingWords.For(source.Standing));
+        json.WriteEndObject();
+    }
+
+    private static void WriteWaived(Utf8JsonWriter json, Waived? waived)
+    {
+        if (waived is null)
+        {
+            json.WriteNull("waived");
+            return;
+        }
+
+        json.WriteStartObject("waived");
+        json.WriteString("because", waived.Because);
+        json.WriteString("until", waived.Until?.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
+        json.WriteEndObject();
+    }
+
+    private static void WriteFacts(Utf8JsonWriter json, FactTable table)
+    {
+        json.WriteStartObject("facts");
+        foreach (FactSubject subject in table.Subjects.Prepend(table.Pack))
+        {
+            json.WriteStartObject(subject.Id);
+            foreach ((string name, FactValue fact) in subject.Values.OrderBy(f => f.Key, StringComparer.Ordinal))
+            {
+                WriteValue(json, name, fact.Value, fact.Definition.Unit, fact.Place);
+            }
+
+            json.WriteEndObject();
+        }
+
+        json.WriteEndObject();
+    }
+
+    private static void WriteValue(Utf8JsonWriter json, string name, object value, string unit, FactPlace? place)
+    {
+        json.WriteStartObject(name);
+        switch (value)
+        {
+            case double number:
+                json.WriteNumber("value", Round(number));
+                json.WriteString("unit", unit);
+                break;
+            case bool yes:
+                json.WriteBoolean("value", yes);
+                break;
+            case IEnumerable<string> names:
+                WriteStrings(json, "value", names);
+                break;
+            default:
+                json.WriteString("value", (string)value);
+                break;
+        }
+
+        if (place is not null)
+        {
+            json.WriteString("mode", place.Mode);
+            json.WriteString("corner", place.Corner);
+        }
+
+        json.WriteEndObject();
+    }
+
+    private static void WriteStrings(Utf8JsonWriter json, string name, IEnumerable<string> values)
+    {
+        json.WriteStartArray(name);
+        foreach (string value in values)
+        {
+            json.WriteStringValue(value);
+        }
+
+        json.WriteEndArray();
+    }
+
+    /// <summary>Nine significant digits: finer ones are noise of the solver.</summary>
+    private static double Round(double value) =>
+        double.Parse(value.ToString("G9", System.Globalization.CultureInfo.InvariantCulture), System.Globalization.CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,20 @@
+using WireCheck.Facts;
+using WireCheck.Findings;
+
+namespace WireCheck.Reports;
+
+/// <summary>Everything a report tells about one description.</summary>
+/// <param name="File">The description's name as the user gave it.</param>
+/// <param name="PackTitle">Title of the box.</param>
+/// <param name="Findings">Findings, margins and what could not be judged.</param>
+/// <param name="Facts">Facts of the pack and of every part.</param>
+/// <param name="Cautions">The cautions of the trade, one sentence or two each.</param>
+public sealed record Report(
+    string File, string PackTitle, FindingList Findings, FactTable Facts, IReadOnlyList<string> Cautions)
+{
+    /// <summary>The tool's name, as every output writes it.</summary>
+    public const string ToolName = "wirecheck";
+
+    /// <summary>The tool's version.</summary>
+    public static string ToolVersion { get; } = typeof(Report).Assembly.GetName().Version!.ToString(3);
+}
