@@ -81,7 +81,7 @@ internal static class RuleProblemWords
     internal static string UnknownRelated(string id, IEnumerable<string> known) => $"'{id}' is no rule of this set{Nearest(id, known)}";
 
     internal static string UnknownSet(string name, IEnumerable<string> known) =>
-        $"there is no rule set '{name}'{Nearest(name, known)}; a set of your own is written as a path beside the description, such as ./my-rules";
+        $"there is no rule set '{name}'{(NearestName.Find(name, known) is string near ? $"; did you mean '{near}'?" : ".")} A set of your own is written as a path beside the description, such as ./my-rules";
 
     internal static string OutsideFolder(string path) => $"the rule set '{path}' lies outside the description's folder; it is not read";
 

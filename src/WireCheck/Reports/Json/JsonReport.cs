@@ -18,7 +18,7 @@ public static class JsonReport
     {
         Indented = true,
         NewLine = "\n",
-        Encoder = JavaScriptEncoder.Create(UnicodeRanges.All),
+        Encoder = MakeEncoder(),
     };
 
     /// <summary>Writes the report as UTF-8, with a line feed at the end.</summary>
@@ -47,6 +47,20 @@ public static class JsonReport
         }
 
         output.WriteByte((byte)'\n');
+    }
+
+    /// <summary>
+    /// Letters of every script stay readable. Besides what the encoder always escapes, so are the characters
+    /// that hide or reorder text, since a report may be shown in a terminal.
+    /// </summary>
+    private static JavaScriptEncoder MakeEncoder()
+    {
+        TextEncoderSettings settings = new(UnicodeRanges.All);
+        settings.ForbidCharacters('\u00AD', '\u061C', '\u180E', '\uFEFF');
+        settings.ForbidRange(UnicodeRange.Create('\u200B', '\u200F'));
+        settings.ForbidRange(UnicodeRange.Create('\u2028', '\u202E'));
+        settings.ForbidRange(UnicodeRange.Create('\u2060', '\u206F'));
+        return JavaScriptEncoder.Create(settings);
     }
 
     private static void WriteCounts(Utf8JsonWriter json, FindingCounts counts)
