@@ -1,0 +1,42 @@
+namespace WireCheck.Circuit.Elements;
+
+/// <summary>
+/// The output of a regulated supply: constant voltage with a small slope, then constant current or constant
+/// power, whichever limits first. Above its voltage it blocks.
+/// </summary>
+/// <param name="Volts">Open-circuit voltage, V.</param>
+/// <param name="LimitAmps">Current limit, A.</param>
+/// <param name="PowerLimitWatts">Power limit, W; infinite for none.</param>
+/// <param name="SlopeOhms">Fall of the voltage with current in the constant-voltage part, Ω, above 0.</param>
+public readonly record struct OutputCurve(double Volts, double LimitAmps, double PowerLimitWatts, double SlopeOhms)
+{
+    /// <summary>Slope above its voltage, S: next to nothing, so that an output without a load still has a voltage.</summary>
+    internal const double BlockedSiemens = 1e-7;
+
+    /// <summary>Current delivered at an output voltage, A, and its slope, S, never positive.</summary>
+    public double Delivered(double volts, out double slope)
+    {
+        if (volts > Volts)
+        {
+            slope = -BlockedSiemens;
+            return (Volts - volts) * BlockedSiemens;
+        }
+
+        double regulated = (Volts - volts) / SlopeOhms;
+        double byPower = volts > 0 ? PowerLimitWatts / volts : double.PositiveInfinity;
+        if (regulated <= LimitAmps && regulated <= byPower)
+        {
+            slope = -1 / SlopeOhms;
+            return regulated;
+        }
+
+        if (LimitAmps <= byPower)
+        {
+            slope = 0;
+            return LimitAmps;
+        }
+
+        slope = -byPower / volts;
+        return byPower;
+    }
+}

@@ -1,0 +1,274 @@
+using WireCheck.Circuit.Elements;
+
+namespace WireCheck.Circuit.Solving;
+
+/// <summary>
+/// Finds the operating point of a network: Newton's method with damping around a sparse direct solve. The pattern is
+/// worked out once; each solve starts from the last answer.
+/// </summary>
+public sealed class OperatingPointSolver
+{
+    /// <summary>A solve counts only when less than this is left over at every node, A.</summary>
+    public const double LargestResidualAmps = 1e-9;
+
+    /// <summary>Newton goes on to this while it still helps, A.</summary>
+    private const double AimAmps = 1e-10;
+
+    private const int MostSteps = 60;
+
+    private readonly NodalEquations _equations;
+    private readonly ConstantPowerSink[] _sinks;
+    private readonly ConverterStage[] _stages;
+    private readonly Solution _solution;
+    private readonly int[] _island;
+    private readonly double[] _heldHigh;
+    private readonly double[] _heldLow;
+
+    /// <summary>Prepares a network; its nodes and elements must not change afterwards, their values may.</summary>
+    public OperatingPointSolver(Network network)
+    {
+        ArgumentNullException.ThrowIfNull(network);
+        _equations = new NodalEquations(network);
+        _sinks = [.. _equations.Elements.OfType<ConstantPowerSink>()];
+        _stages = [.. _equations.Elements.OfType<ConverterStage>()];
+        _island = new int[network.NodeCount];
+        _heldHigh = new double[network.NodeCount];
+        _heldLow = new double[network.NodeCount];
+        _solution = new Solution(_equations.High, _equations.Low, _equations.Amps, _equations.OutputAmps, _island);
+    }
+
+    /// <summary>Solves from the last answer. The result is overwritten by the next solve; take a snapshot to keep it.</summary>
+    public Solution Solve()
+    {
+        _equations.Islands.Find(_equations.Elements);
+        for (int node = 0; node < _island.Length; node++)
+        {
+            _island[node] = _equations.Islands.Of(node);
+        }
+
+        _solution.Collapsed = [];
+        _solution.Iterations = 0;
+        bool found = Newton() && IsStable();
+        if (!found && (_sinks.Length > 0 || _stages.Length > 0))
+        {
+            found = FromUnloaded();
+        }
+
+        if (_solution.Collapsed.Count > 0)
+        {
+            _solution.Outcome = SolveOutcome.Collapsed;
+        }
+        else
+        {
+            _solution.Outcome = found ? SolveOutcome.Solved : SolveOutcome.NotConverged;
+        }
+
+        return _solution;
+    }
+
+    /// <summary>
+    /// Starts from the voltages without any constant power, where the stable answer lies nearest. If that fails too,
+    /// raises the power step by step; where it cannot be raised further, the weakest parts cannot be served.
+    /// </summary>
+    private bool FromUnloaded()
+    {
+        Array.Clear(_equations.High);
+        Array.Clear(_equations.Low);
+        SetShare(0);
+        bool unloaded = Newton();
+        double[] unloadedVolts = InputVolts();
+        SetShare(1);
+        if (!unloaded)
+        {
+            return false;
+        }
+
+        (double[] high, double[] low) = Copy();
+        if (Newton() && IsStable())
+        {
+            return true;
+        }
+
+        PutBack(high, low);
+        double reached = RaisePower();
+        SetShare(1);
+        if (reached >= 1)
+        {
+            return true;
+        }
+
+        _solution.Collapsed = Weakest(unloadedVolts);
+        return false;
+    }
+
+    /// <summary>Raises the power from none, halving the step where Newton fails; returns the share reached.</summary>
+    private double RaisePower()
+    {
+        double reached = 0;
+        double step = 0.25;
+        while (reached < 1 && step > 1e-4)
+        {
+            double next = Math.Min(1, reached + step);
+            SetShare(next);
+            (double[] high, double[] low) = Copy();
+            if (Newton() && IsStable())
+            {
+                reached = next;
+            }
+            else
+            {
+                PutBack(high, low);
+                step /= 2;
+            }
+        }
+
+        return reached;
+    }
+
+    /// <summary>The parts whose voltage has fallen to the smallest share of its unloaded value.</summary>
+    private List<Element> Weakest(double[] unloaded)
+    {
+        double[] loaded = InputVolts();
+        Element[] parts = [.. _sinks, .. _stages];
+        double[] share = new double[parts.Length];
+        for (int i = 0; i < parts.Length; i++)
+        {
+            bool asks = parts[i] is ConstantPowerSink { On: true, InputWatts: > 0 } or ConverterStage { On: true };
+            share[i] = asks ? loaded[i] / Math.Max(unloaded[i], 1e-3) : double.PositiveInfinity;
+        }
+
+        double smallest = share.Min();
+        return [.. parts.Where((_, i) => share[i] <= smallest + 1e-3)];
+    }
+
+    private double[] InputVolts() =>
+    [
+        .. _sinks.Select(s => _solution.Voltage(s.A, s.B)),
+        .. _stages.Select(s => _solution.Voltage(s.A, s.B)),
+    ];
+
+    private void SetShare(double share)
+    {
+        foreach (ConstantPowerSink sink in _sinks)
+        {
+            sink.Share = share;
+        }
+
+        foreach (ConverterStage stage in _stages)
+        {
+            stage.Share = share;
+        }
+    }
+
+    /// <summary>
+    /// On the stable branch more current means less voltage at every part: no pivot is negative, and no constant-power
+    /// part sits below its floor.
+    /// </summary>
+    private bool IsStable()
+    {
+        foreach (ConstantPowerSink sink in _sinks)
+        {
+            if (sink.On && sink.InputWatts > 0 && _solution.Voltage(sink.A, sink.B) < ConstantPowerSink.FloorVolts)
+            {
+                return false;
+            }
+        }
+
+        return _equations.Factor.NegativePivots == 0;
+    }
+
+    private bool Newton()
+    {
+        double worst = _equations.Evaluate();
+        bool factored = false;
+        for (int step = 0; step < MostSteps; step++)
+        {
+            if (worst <= AimAmps && factored)
+            {
+                break;
+            }
+
+            if (!factored || !_equations.IsLinear)
+            {
+                _equations.Refactor();
+                factored = true;
+            }
+
+            if (worst == 0)
+            {
+                break;
+            }
+
+            double before = worst;
+            worst = TakeStep(worst);
+            _solution.Iterations++;
+            if (worst < LargestResidualAmps && worst > before / 2)
+            {
+                break;
+            }
+        }
+
+        _solution.WorstResidualAmps = worst;
+        return worst < LargestResidualAmps;
+    }
+
+    /// <summary>One step, shortened until what is left over shrinks; the best try is kept when none shrinks it.</summary>
+    private double TakeStep(double worst)
+    {
+        double largest = _equations.FindStep();
+        double share = largest > MostVoltsPerStep ? MostVoltsPerStep / largest : 1;
+        Hold();
+        _equations.Move(share);
+        double now = _equations.Evaluate();
+        if (now < worst || _equations.IsLinear)
+        {
+            return now;
+        }
+
+        (double bestShare, double best) = (share, now);
+        for (int halving = 0; halving < 6; halving++)
+        {
+            share /= 2;
+            Restore();
+            _equations.Move(share);
+            now = _equations.Evaluate();
+            if (now < best)
+            {
+                (bestShare, best) = (share, now);
+            }
+
+            if (now < worst)
+            {
+                break;
+            }
+        }
+
+        Restore();
+        _equations.Move(bestShare);
+        return _equations.Evaluate();
+    }
+
+    /// <summary>No box works above a few hundred volts; a longer step comes from a node that hardly anything holds.</summary>
+    private const double MostVoltsPerStep = 1000;
+
+    private (double[] High, double[] Low) Copy() =>
+        ((double[])_equations.High.Clone(), (double[])_equations.Low.Clone());
+
+    private void PutBack(double[] high, double[] low)
+    {
+        Array.Copy(high, _equations.High, high.Length);
+        Array.Copy(low, _equations.Low, low.Length);
+    }
+
+    private void Hold()
+    {
+        Array.Copy(_equations.High, _heldHigh, _heldHigh.Length);
+        Array.Copy(_equations.Low, _heldLow, _heldLow.Length);
+    }
+
+    private void Restore()
+    {
+        Array.Copy(_heldHigh, _equations.High, _heldHigh.Length);
+        Array.Copy(_heldLow, _equations.Low, _heldLow.Length);
+    }
+}
