@@ -32,5 +32,5 @@ public abstract class Element(string name, int a, int b)
     /// The same for a voltage in two parts, whose sum it is. A source overrides it: the difference to its own voltage
     /// is far smaller than either, and rounding the sum first would lose it.
     /// </summary>
-    public virtual double Current(double volts, double rest, out double slope) => Current(volts + rest, out slope);
+    public virtual double CurrentInTwoParts(double volts, double rest, out double slope) => Current(volts + rest, out slope);
 }

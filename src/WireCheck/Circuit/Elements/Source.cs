@@ -29,7 +29,7 @@ public sealed class Source(string name, int a, int b, double emf, double ohms) :
         return (volts - Emf) * slope;
     }
 
-    public override double Current(double volts, double rest, out double slope)
+    public override double CurrentInTwoParts(double volts, double rest, out double slope)
     {
         slope = Connected ? 1 / _ohms : 0;
         return ((volts - Emf) + rest) * slope;

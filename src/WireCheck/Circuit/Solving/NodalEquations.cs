@@ -113,7 +113,7 @@ internal sealed class NodalEquations
         for (int i = 0; i < elements.Length; i++)
         {
             Element element = elements[i];
-            double amps = element.Current(
+            double amps = element.CurrentInTwoParts(
                 high[element.A] - high[element.B], low[element.A] - low[element.B], out _slopes[i]);
             Amps[i] = amps;
             left[element.A] += amps;
