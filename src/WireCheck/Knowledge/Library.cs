@@ -1,0 +1,87 @@
+namespace WireCheck.Knowledge;
+
+/// <summary>
+/// Everything the tool knows of materials, sizes and parts. Each table is read when it is first asked for, once;
+/// safe to share between threads.
+/// </summary>
+public sealed class Library
+{
+    private const string Tables = "rules/tables/";
+
+    private readonly Lazy<NamedTable<Material>> _materials;
+    private readonly Lazy<NamedTable<InsulationClass>> _insulation;
+    private readonly Lazy<ConductorTable> _conductors;
+    private readonly Lazy<NamedTable<JointClass>> _joints;
+    private readonly Lazy<NamedTable<FuseClass>> _fuses;
+    private readonly Lazy<NamedTable<Chemistry>> _chemistries;
+    private readonly Lazy<NamedTable<PortContact>> _contacts;
+    private readonly Lazy<NamedTable<Assumption>> _assumptions;
+    private readonly Lazy<StandardRatings> _ratings;
+    private readonly Lazy<SwitchTable> _switches;
+    private readonly Lazy<BusbarTable> _busbars;
+
+    private Library(KnowledgeFiles files)
+    {
+        _materials = Table(files, "materials", Material.Read);
+        _insulation = Table(files, "insulation", InsulationClass.Read);
+        _conductors = Table(files, "conductor-resistance", file => new ConductorTable(file));
+        _joints = Table(files, "joints", JointClass.Read);
+        _fuses = Table(files, "fuse-classes", FuseClass.Read);
+        _chemistries = Table(files, "chemistry", Chemistry.Read);
+        _contacts = Table(files, "port-contacts", PortContact.Read);
+        _assumptions = Table(files, "assumptions", Assumption.Read);
+        _ratings = Table(files, "standard-ratings", file => new StandardRatings(file));
+        _switches = Table(files, "switches", file => new SwitchTable(file));
+        _busbars = Table(files, "busbars", file => new BusbarTable(file));
+        Ampacity = new AmpacityTables(files, _conductors);
+        Parts = new PartLibrary(files);
+    }
+
+    /// <summary>The tables and parts that come with the tool.</summary>
+    public static Library Embedded { get; } = new(KnowledgeFiles.Embedded());
+
+    /// <summary>Metals, by name.</summary>
+    public NamedTable<Material> Materials => _materials.Value;
+
+    /// <summary>Insulations, by name.</summary>
+    public NamedTable<InsulationClass> Insulation => _insulation.Value;
+
+    /// <summary>Resistance and geometry of conductors.</summary>
+    public ConductorTable Conductors => _conductors.Value;
+
+    /// <summary>Ends of conductors and joints, by name.</summary>
+    public NamedTable<JointClass> Joints => _joints.Value;
+
+    /// <summary>Fuses and breakers, by name of class.</summary>
+    public NamedTable<FuseClass> Fuses => _fuses.Value;
+
+    /// <summary>Cell chemistries, by name.</summary>
+    public NamedTable<Chemistry> Chemistries => _chemistries.Value;
+
+    /// <summary>Contacts of ports, by name.</summary>
+    public NamedTable<PortContact> PortContacts => _contacts.Value;
+
+    /// <summary>What is taken where a description says nothing, by name.</summary>
+    public NamedTable<Assumption> Assumptions => _assumptions.Value;
+
+    /// <summary>Ratings of fuses.</summary>
+    public StandardRatings StandardRatings => _ratings.Value;
+
+    /// <summary>Derating of switches and contacts.</summary>
+    public SwitchTable Switches => _switches.Value;
+
+    /// <summary>Densities of bars.</summary>
+    public BusbarTable Busbars => _busbars.Value;
+
+    /// <summary>Ampacity of conductors.</summary>
+    public AmpacityTables Ampacity { get; }
+
+    /// <summary>Generic parts.</summary>
+    public PartLibrary Parts { get; }
+
+    /// <summary>The tool's own library with some files replaced, for tests.</summary>
+    internal static Library With(IReadOnlyDictionary<string, string> texts) => new(KnowledgeFiles.With(texts));
+
+    private static Lazy<T> Table<T>(KnowledgeFiles files, string name, Func<TableNode, T> read)
+        where T : class => new(() => read(files.Read($"{Tables}{name}.yaml")));
+}
