@@ -36,6 +36,9 @@ public sealed record Chemistry(string Name, string Title, Source Source)
     /// <summary>Charge given back over charge put in.</summary>
     public required double CoulombicEfficiency { get; init; }
 
+    /// <summary>Specific heat of a whole cell in J/(kg K).</summary>
+    public required double HeatCapacity { get; init; }
+
     /// <summary>Part lost in a month of 30 days.</summary>
     public required double SelfDischargePerMonth { get; init; }
 
@@ -66,6 +69,7 @@ public sealed record Chemistry(string Name, string Title, Source Source)
             DcOverAc = ratios.Number("dc_over_ac"),
             Aged = ratios.Number("aged"),
             CoulombicEfficiency = ratios.Number("coulombic_efficiency"),
+            HeatCapacity = ratios.Number("heat_capacity"),
             SelfDischargePerMonth = node.Number("self_discharge_per_month"),
         });
     }

@@ -15,7 +15,9 @@ public sealed class Library
     private readonly Lazy<NamedTable<FuseClass>> _fuses;
     private readonly Lazy<NamedTable<Chemistry>> _chemistries;
     private readonly Lazy<NamedTable<PortContact>> _contacts;
-    private readonly Lazy<NamedTable<Assumption>> _assumptions;
+    private readonly Lazy<NamedTable<NamedValue>> _assumptions;
+    private readonly Lazy<NamedTable<NamedValue>> _drops;
+    private readonly Lazy<NamedTable<NamedValue>> _studs;
     private readonly Lazy<StandardRatings> _ratings;
     private readonly Lazy<SwitchTable> _switches;
     private readonly Lazy<BusbarTable> _busbars;
@@ -29,7 +31,9 @@ public sealed class Library
         _fuses = Table(files, "fuse-classes", FuseClass.Read);
         _chemistries = Table(files, "chemistry", Chemistry.Read);
         _contacts = Table(files, "port-contacts", PortContact.Read);
-        _assumptions = Table(files, "assumptions", Assumption.Read);
+        _assumptions = Table(files, "assumptions", NamedValue.Read);
+        _drops = Table(files, "voltage-drop", NamedValue.Read);
+        _studs = Table(files, "stud-rules", NamedValue.Read);
         _ratings = Table(files, "standard-ratings", file => new StandardRatings(file));
         _switches = Table(files, "switches", file => new SwitchTable(file));
         _busbars = Table(files, "busbars", file => new BusbarTable(file));
@@ -62,7 +66,13 @@ public sealed class Library
     public NamedTable<PortContact> PortContacts => _contacts.Value;
 
     /// <summary>What is taken where a description says nothing, by name.</summary>
-    public NamedTable<Assumption> Assumptions => _assumptions.Value;
+    public NamedTable<NamedValue> Assumptions => _assumptions.Value;
+
+    /// <summary>Allowed drops between source and load, by name.</summary>
+    public NamedTable<NamedValue> VoltageDrops => _drops.Value;
+
+    /// <summary>What may lie on one stud, by name.</summary>
+    public NamedTable<NamedValue> StudRules => _studs.Value;
 
     /// <summary>Ratings of fuses.</summary>
     public StandardRatings StandardRatings => _ratings.Value;
