@@ -1,0 +1,117 @@
+using WireCheck.Circuit.Wiring;
+using WireCheck.Description.Kinds;
+using WireCheck.Quantities;
+
+namespace WireCheck.States;
+
+/// <summary>Puts a wired box into a mode: switches, plugs, and what each load asks for.</summary>
+internal static class ModeSetter
+{
+    internal static void Apply(BoxWiring wiring, BoxMode mode)
+    {
+        foreach (WiredPart part in wiring.Parts)
+        {
+            switch (part)
+            {
+                case WiredSwitch wired:
+                    wired.Closed = mode.ClosedSwitches.Contains(wired.Part.Id);
+                    break;
+                case WiredCharger charger:
+                    charger.SetState(mode.Source(charger.Part.Id));
+                    break;
+                case WiredVehicle vehicle:
+                    vehicle.SetState(mode.Source(vehicle.Part.Id));
+                    break;
+                case WiredPanel panel:
+                    panel.SetState(mode.Source(panel.Part.Id));
+                    break;
+                case WiredLoad load:
+                    SetLoad(load, mode);
+                    break;
+                case WiredInverter inverter:
+                    inverter.Element.Watts = OutletWatts(wiring, inverter, mode);
+                    break;
+                case WiredConverter converter:
+                    converter.Outlet.Watts = OutletWatts(wiring, converter, mode);
+                    break;
+                case WiredBms bms:
+                    bms.SetConducting(true);
+                    break;
+                case WiredFuse fuse:
+                    fuse.Element.Closed = true;
+                    break;
+            }
+        }
+    }
+
+    private static void SetLoad(WiredLoad load, BoxMode mode)
+    {
+        if (mode.Watts.TryGetValue(load.Part.Id, out double watts))
+        {
+            load.SetPower(watts);
+            return;
+        }
+
+        switch (mode.Load(load.Part.Id))
+        {
+            case LoadUse.Full:
+                load.SetFull();
+                break;
+            case LoadUse.Surge when load.Load.Surge is { } surge:
+                load.SetPower(surge.Power.Value.ToWatts());
+                break;
+            default:
+                load.SetIdle(mode.Load(load.Part.Id) != LoadUse.Absent);
+                break;
+        }
+    }
+
+    /// <summary>Power at an inverter's outlets: named by the mode, or the sum of the loads on it.</summary>
+    private static double OutletWatts(BoxWiring wiring, WiredInverter inverter, BoxMode mode)
+    {
+        WiredLoad[] loads = [.. wiring.Of<WiredLoad>().Where(l => l.Inverter == inverter.Part.Id)];
+        double own = mode.Watts.GetValueOrDefault(inverter.Part.Id);
+        if (loads.Length == 0 && own == 0 && mode.OpenOutletsAtRatedPower)
+        {
+            return inverter.Inverter.Power.Value.ToWatts();
+        }
+
+        double acVolts = inverter.Inverter.AcVoltage.Value.Volts;
+        return own + loads.Sum(l => AcWatts(l.Load, acVolts, mode));
+    }
+
+    /// <summary>Power at a converter's own outlets that is not described as loads.</summary>
+    private static double OutletWatts(BoxWiring wiring, WiredConverter converter, BoxMode mode)
+    {
+        if (mode.Watts.TryGetValue(converter.Part.Id, out double watts))
+        {
+            return watts;
+        }
+
+        bool feedsSomething = wiring.Of<WiredLoad>().Any(l => l.Load.At?.Value == converter.Part.Id)
+            || TerminalReferences.IsWired(wiring.Pack, converter.Part.Id, "out+");
+        return mode.OpenOutletsAtRatedPower && !feedsSomething ? converter.Converter.Power.Value.ToWatts() : 0;
+    }
+
+    private static double AcWatts(Load load, double acVolts, BoxMode mode)
+    {
+        if (mode.Watts.TryGetValue(load.Id, out double watts))
+        {
+            return watts;
+        }
+
+        return mode.Load(load.Id) switch
+        {
+            LoadUse.Surge when load.Surge is { } surge => surge.Power.Value.ToWatts(),
+            LoadUse.Full or LoadUse.Surge => FullAcWatts(load, acVolts),
+            LoadUse.Standby => (load.Standby?.Value.Amperes ?? 0) * acVolts,
+            _ => 0,
+        };
+    }
+
+    private static double FullAcWatts(Load load, double acVolts) =>
+        load.Power?.Value.ToWatts()
+        ?? (load.Current is { } current ? current.Value.Amperes * acVolts
+            : load.Resistance is { } resistance ? acVolts * acVolts / resistance.Value.Ohms
+            : 0);
+}

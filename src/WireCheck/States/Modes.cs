@@ -1,0 +1,151 @@
+using WireCheck.Circuit.Wiring;
+using WireCheck.Description;
+using WireCheck.Description.Kinds;
+using WireCheck.Quantities;
+
+namespace WireCheck.States;
+
+/// <summary>The modes a box is solved in: those of its description and those that are always looked at.</summary>
+public static class Modes
+{
+    /// <summary>All switches open, nothing plugged.</summary>
+    public const string Stored = "stored";
+
+    /// <summary>All switches open, everything plugged in and without power.</summary>
+    public const string LeftPlugged = "left-plugged";
+
+    /// <summary>All switches closed, loads at standby.</summary>
+    public const string Idle = "idle";
+
+    /// <summary>All switches closed, all loads at once.</summary>
+    public const string Everything = "everything";
+
+    /// <summary>All switches closed, every source giving power at once.</summary>
+    public const string ChargingAll = "charging-all";
+
+    /// <summary>Described modes first, then the added ones in a fixed order.</summary>
+    public static IReadOnlyList<BoxMode> For(Pack pack)
+    {
+        HashSet<string> closed = [.. pack.Of<Switch>().Where(s => s.Momentary?.Value != true).Select(s => s.Id)];
+        HashSet<string> none = [];
+        List<BoxMode> modes = [.. pack.Modes.Select(m => Described(m, pack))];
+        modes.Add(Added(Stored, "all switches open, nothing plugged in", none, pack, LoadUse.Absent, []));
+        modes.Add(Added(
+            LeftPlugged, "all switches open, everything plugged in but without power", none, pack, LoadUse.Standby,
+            AllSources(pack).ToDictionary(id => id, _ => SourceState.Unpowered)));
+        modes.Add(Added(Idle, "all switches closed, loads at standby", closed, pack, LoadUse.Standby, []));
+        modes.Add(Added(Everything, "all switches closed, all loads at once", closed, pack, LoadUse.Full, []));
+        modes.AddRange(Surges(pack, closed));
+        IReadOnlyList<(string Id, Dictionary<string, SourceState> Sources)> charging = ChargingGroups(pack);
+        foreach ((string id, Dictionary<string, SourceState> sources) in charging)
+        {
+            modes.Add(Added($"charging-{id}", $"all switches closed, only {id} charging, no loads", closed, pack, LoadUse.Absent, sources));
+            modes.Add(Added(
+                $"charging-{id}-in-use", $"all switches closed, {id} charging, all loads at once", closed, pack, LoadUse.Full, sources));
+        }
+
+        if (charging.Count > 1)
+        {
+            modes.Add(Added(
+                ChargingAll, "all switches closed, every charger at once, no loads", closed, pack, LoadUse.Absent,
+                AllSources(pack).ToDictionary(id => id, _ => SourceState.Powered)));
+        }
+
+        // A described mode may carry the name of an added one; the description wins.
+        return [.. modes.DistinctBy(m => m.Id)];
+    }
+
+    private static IEnumerable<string> AllSources(Pack pack) =>
+        pack.Parts.Where(p => p is Charger or Vehicle or Panel).Select(p => p.Id);
+
+    private static BoxMode Described(Mode mode, Pack pack) => new()
+    {
+        Id = mode.Id,
+        Words = "described",
+        Added = false,
+        ClosedSwitches = mode.Closed.Select(c => c.Value).ToHashSet(StringComparer.Ordinal),
+        Sources = WithFeeders(pack, mode.Plugged.Select(p => p.Value)),
+        Loads = pack.Of<Load>().ToDictionary(l => l.Id, _ => LoadUse.Standby),
+        Watts = mode.Draws.ToDictionary(d => d.PartId.Value, d => d.Power.Value.ToWatts()),
+    };
+
+    private static BoxMode Added(
+        string id, string words, IReadOnlySet<string> closed, Pack pack, LoadUse use, Dictionary<string, SourceState> sources) => new()
+    {
+        Id = id,
+        Words = words,
+        Added = true,
+        ClosedSwitches = closed,
+        Sources = sources,
+        Loads = pack.Of<Load>().ToDictionary(l => l.Id, _ => use),
+        OpenOutletsAtRatedPower = use == LoadUse.Full,
+    };
+
+    /// <summary>One mode for each load with a surge: everything runs, and this one starts.</summary>
+    private static IEnumerable<BoxMode> Surges(Pack pack, IReadOnlySet<string> closed) =>
+        pack.Of<Load>().Where(l => l.Surge is not null).Select(starting => new BoxMode
+        {
+            Id = $"surge-{starting.Id}",
+            Words = $"all switches closed, all loads on, {starting.Id} starting",
+            Added = true,
+            Steady = false,
+            ClosedSwitches = closed,
+            Sources = new Dictionary<string, SourceState>(),
+            Loads = pack.Of<Load>().ToDictionary(l => l.Id, l => l == starting ? LoadUse.Surge : LoadUse.Full),
+            OpenOutletsAtRatedPower = true,
+        });
+
+    /// <summary>Each charger with what feeds it, and each vehicle or panel that feeds no charger.</summary>
+    private static List<(string Id, Dictionary<string, SourceState> Sources)> ChargingGroups(Pack pack)
+    {
+        List<(string, Dictionary<string, SourceState>)> groups = [];
+        HashSet<string> feeding = [];
+        foreach (Charger charger in pack.Of<Charger>())
+        {
+            Dictionary<string, SourceState> sources = WithFeeders(pack, [charger.Id]);
+            feeding.UnionWith(sources.Keys);
+            groups.Add((charger.Id, sources));
+        }
+
+        foreach (string id in AllSources(pack).Where(id => !feeding.Contains(id)))
+        {
+            groups.Add((id, new Dictionary<string, SourceState> { [id] = SourceState.Powered }));
+        }
+
+        return groups;
+    }
+
+    /// <summary>Chargers need the panel or vehicle that feeds them; it is taken to be there and giving power.</summary>
+    private static Dictionary<string, SourceState> WithFeeders(Pack pack, IEnumerable<string> ids)
+    {
+        Dictionary<string, SourceState> sources = [];
+        foreach (string id in ids)
+        {
+            sources[id] = SourceState.Powered;
+            if (pack.Find(id) is Charger charger)
+            {
+                foreach (Part feeder in Feeders(pack, charger))
+                {
+                    sources[feeder.Id] = SourceState.Powered;
+                }
+            }
+        }
+
+        return sources;
+    }
+
+    private static IEnumerable<Part> Feeders(Pack pack, Charger charger)
+    {
+        if (charger.From is not null && pack.Find(charger.From.Value) is { } named and (Panel or Vehicle))
+        {
+            return [named];
+        }
+
+        return charger.At is not null ? [] : charger.ChargerKind.Value switch
+        {
+            ChargerKind.Solar => pack.Of<Panel>(),
+            ChargerKind.DcDc => pack.Of<Vehicle>(),
+            _ => [],
+        };
+    }
+}
