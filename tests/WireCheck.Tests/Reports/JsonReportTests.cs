@@ -41,12 +41,24 @@ public class JsonReportTests
     public void Letters_of_every_script_and_unit_signs_stay_readable() => Write("µΩ² 日本").ShouldContain("µΩ² 日本");
 
     [Fact]
+    public async Task Several_reports_are_a_list_that_meets_the_schema()
+    {
+        using MemoryStream output = new();
+        JsonReport.Write(output, [SampleReport.Make(), SampleReport.Make(clean: true)]);
+        string json = Encoding.UTF8.GetString(output.ToArray());
+        JsonSchema schema = await JsonSchema.FromFileAsync(Path.Combine(Golden.Root, "schema", "result.schema.json"));
+
+        schema.Validate(json).ShouldBeEmpty();
+        JsonDocument.Parse(json).RootElement.GetArrayLength().ShouldBe(2);
+    }
+
+    [Fact]
     public void The_same_findings_give_the_same_bytes_twice() => Write().ShouldBe(Write());
 
     private static string Write(string title = "Market-stall power box", bool clean = false)
     {
         using MemoryStream output = new();
-        JsonReport.Write(output, SampleReport.Make(title, clean));
+        JsonReport.Write(output, [SampleReport.Make(title, clean)]);
         return Encoding.UTF8.GetString(output.ToArray());
     }
 }

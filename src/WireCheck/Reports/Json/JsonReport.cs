@@ -21,32 +21,52 @@ public static class JsonReport
         Encoder = MakeEncoder(),
     };
 
-    /// <summary>Writes the report as UTF-8, with a line feed at the end.</summary>
-    public static void Write(Stream output, Report report)
+    /// <summary>
+    /// Writes the reports as UTF-8, with a line feed at the end: one as an object, several as a list of objects.
+    /// </summary>
+    public static void Write(Stream output, IReadOnlyList<Report> reports)
     {
         using (Utf8JsonWriter json = new(output, Options))
         {
-            json.WriteStartObject();
-            json.WriteStartObject("tool");
-            json.WriteString("name", Report.ToolName);
-            json.WriteString("version", Report.ToolVersion);
-            json.WriteEndObject();
-            json.WriteString("file", report.File);
-            json.WriteString("pack", report.PackTitle);
-            json.WriteString("verdict", VerdictWords.For(report.Findings.Counts.Verdict));
-            WriteCounts(json, report.Findings.Counts);
-            json.WriteStartArray("findings");
-            foreach (Finding finding in report.Findings.Findings)
+            if (reports.Count == 1)
             {
-                WriteFinding(json, finding);
+                WriteReport(json, reports[0]);
             }
+            else
+            {
+                json.WriteStartArray();
+                foreach (Report report in reports)
+                {
+                    WriteReport(json, report);
+                }
 
-            json.WriteEndArray();
-            WriteFacts(json, report.Facts);
-            json.WriteEndObject();
+                json.WriteEndArray();
+            }
         }
 
         output.WriteByte((byte)'\n');
+    }
+
+    private static void WriteReport(Utf8JsonWriter json, Report report)
+    {
+        json.WriteStartObject();
+        json.WriteStartObject("tool");
+        json.WriteString("name", Report.ToolName);
+        json.WriteString("version", Report.ToolVersion);
+        json.WriteEndObject();
+        json.WriteString("file", report.File);
+        json.WriteString("pack", report.PackTitle);
+        json.WriteString("verdict", VerdictWords.For(report.Findings.Counts.Verdict));
+        WriteCounts(json, report.Findings.Counts);
+        json.WriteStartArray("findings");
+        foreach (Finding finding in report.Findings.Findings)
+        {
+            WriteFinding(json, finding);
+        }
+
+        json.WriteEndArray();
+        WriteFacts(json, report.Facts);
+        json.WriteEndObject();
     }
 
     /// <summary>

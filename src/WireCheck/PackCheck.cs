@@ -1,0 +1,87 @@
+using WireCheck.Description;
+using WireCheck.Facts;
+using WireCheck.Facts.Catalogue;
+using WireCheck.Findings;
+using WireCheck.Reports;
+using WireCheck.Rules;
+using WireCheck.Text;
+
+namespace WireCheck;
+
+/// <summary>What a check needs besides the text.</summary>
+/// <param name="Folder">Folder of the description, in which its own rule sets may lie; null when it has none.</param>
+/// <param name="Today">The day on which waivers are judged.</param>
+public sealed record CheckOptions(string? Folder, DateOnly Today);
+
+/// <summary>What came of a check: a report, or what is wrong with the input.</summary>
+/// <param name="Report">The report; null when there are problems.</param>
+/// <param name="Problems">Every problem of the description and of its rule sets, in the order of the files.</param>
+public sealed record CheckOutcome(Report? Report, IReadOnlyList<Problem> Problems);
+
+/// <summary>
+/// The front door: text in, verdict out. Text becomes a description, its circuit is solved and gives facts, rules
+/// judge them, and judgements become findings.
+/// </summary>
+/// <param name="read">Text to description: file name, text, and where problems go; null when anything is wrong.</param>
+/// <param name="gather">Description to the facts of its solved circuit.</param>
+public sealed class PackCheck(Func<string, string, ProblemList, Pack?> read, Func<Pack, FactTable> gather)
+{
+    /// <summary>Judges one description. Wrong input gives problems, never an exception.</summary>
+    /// <param name="file">Name of the file as messages print it.</param>
+    /// <param name="text">Its text.</param>
+    /// <param name="options">Folder and day.</param>
+    /// <param name="stop">Ends the run.</param>
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public CheckOutcome Check(string file, string text, CheckOptions options, CancellationToken stop = default)
+    {
+        ProblemList problems = new();
+        Pack? pack = read(file, text, problems);
+        if (pack is null)
+        {
+            return Wrong(problems);
+        }
+
+        IReadOnlyList<RuleSet> sets = FindSets(pack, options.Folder, problems);
+        IReadOnlyDictionary<string, double> settings = SettingValues.Resolve(sets, pack.Settings, problems);
+        if (!problems.IsEmpty)
+        {
+            return Wrong(problems);
+        }
+
+        FactTable facts = gather(pack);
+        Judgements judgements = RuleEngine.Judge(facts, sets, settings, problems, stop);
+        FindingList findings = FindingList.Make(judgements, pack.Waivers, facts.Pack, sets, settings, options.Today, problems);
+        return problems.IsEmpty
+            ? new CheckOutcome(new Report(file, pack.Title.Value, findings, facts, Cautions.Read()), [])
+            : Wrong(problems);
+    }
+
+    private static CheckOutcome Wrong(ProblemList problems) => new(null, problems.InOrder());
+
+    private static List<RuleSet> FindSets(Pack pack, string? folder, ProblemList problems)
+    {
+        RuleSetLibrary library = new(new FactVocabulary(FactCatalogue.All));
+        List<RuleSet> sets = [];
+        if (pack.RuleSets.Count == 0)
+        {
+            AddWhenFound(sets, library.Find(RuleSetLibrary.DefaultSet, new Position(pack.File, 1, 1), problems));
+        }
+
+        foreach (Given<string> named in pack.RuleSets)
+        {
+            AddWhenFound(sets, folder is not null && RuleSetLibrary.IsPath(named.Value)
+                ? library.FindBeside(named.Value, folder, named.Position, problems)
+                : library.Find(named.Value, named.Position, problems));
+        }
+
+        return sets;
+    }
+
+    private static void AddWhenFound(List<RuleSet> sets, RuleSet? set)
+    {
+        if (set is not null)
+        {
+            sets.Add(set);
+        }
+    }
+}
