@@ -30,7 +30,6 @@ internal static class Program
     private static ExitCode Run(string[] arguments)
     {
         RootCommand root = new("Checks the wiring and protection of portable DC power boxes from a description.");
-        root.Add(CheckCommand.Make());
         root.Add(ExplainCommand.Make());
         ParseResult parsed = root.Parse(arguments, new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (parsed.Errors.Count > 0)

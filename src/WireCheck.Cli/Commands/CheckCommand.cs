@@ -42,7 +42,8 @@ internal static class CheckCommand
         HelpName = "DATE",
     };
 
-    internal static Command Make()
+    /// <summary>The command, over a front door.</summary>
+    internal static Command Make(PackCheck check)
     {
         Format.AcceptOnlyFromAmong("text", "json");
         FailOn.AcceptOnlyFromAmong([.. SeverityWords.All]);
@@ -54,13 +55,13 @@ internal static class CheckCommand
             }
         });
         Command command = new("check", "Judge one or more descriptions.") { Files, Format, Out, FailOn, Today };
-        command.SetAction(parsed => (int)Run(parsed));
+        command.SetAction(parsed => (int)Run(check, parsed));
         return command;
     }
 
-    private static ExitCode Run(ParseResult parsed)
+    private static ExitCode Run(PackCheck check, ParseResult parsed)
     {
-        if (ReadAndCheck(parsed) is not { } reports)
+        if (ReadAndCheck(check, parsed) is not { } reports)
         {
             return ExitCode.WrongInput;
         }
@@ -84,7 +85,7 @@ internal static class CheckCommand
     }
 
     /// <summary>A report for each file, or null when one of them is wrong; every problem of every file is told.</summary>
-    private static List<Report>? ReadAndCheck(ParseResult parsed)
+    private static List<Report>? ReadAndCheck(PackCheck check, ParseResult parsed)
     {
         DateOnly today = TryDay(parsed.GetValue(Today), out DateOnly day) ? day : DateOnly.FromDateTime(DateTime.Today);
         List<Report> reports = [];
@@ -95,7 +96,7 @@ internal static class CheckCommand
             string? text = DescriptionFile.Read(file, unreadable);
             CheckOutcome outcome = text is null
                 ? new CheckOutcome(null, unreadable.InOrder())
-                : Checker.Check(file, text, new CheckOptions(DescriptionFile.FolderOf(file), today));
+                : check.Check(file, text, new CheckOptions(DescriptionFile.FolderOf(file), today));
             foreach (Problem problem in outcome.Problems)
             {
                 Terminal.Complain(problem.ToString());
