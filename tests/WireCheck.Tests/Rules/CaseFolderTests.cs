@@ -24,7 +24,7 @@ public class CaseFolderTests
         RuleSet set = new RuleSetLibrary(new FactVocabulary(FactCatalogue.All))
             .Find(RuleSetLibrary.DefaultSet, new Position("test", 1, 1), problems)!;
         IEnumerable<string> rules = set.Rules.Select(rule => rule.Id).Distinct().Except(WithoutBox).Order(StringComparer.Ordinal);
-        Names.ShouldBe(rules);
+        Names.ShouldBe(rules.ToArray());
     }
 
     [Fact]
@@ -33,7 +33,7 @@ public class CaseFolderTests
         foreach (string name in Names)
         {
             Directory.EnumerateFiles(Path.Combine(Folder, name)).Select(f => Path.GetFileName(f)!).Order(StringComparer.Ordinal)
-                .ShouldBe(Files, name);
+                .ToArray().ShouldBe(Files, ignoreOrder: false, customMessage: name);
             File.ReadAllLines(Path.Combine(Folder, name, "expect.txt")).Length.ShouldBe(2, name);
         }
     }
