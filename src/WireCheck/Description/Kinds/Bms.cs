@@ -1,4 +1,5 @@
 using UnitsNet;
+using WireCheck.Description.Reader;
 using WireCheck.Quantities;
 
 namespace WireCheck.Description.Kinds;
@@ -68,6 +69,32 @@ public sealed class Bms : Part
         .. Port.Value == BmsPort.Separate ? new[] { Side.Value == BmsSide.Low ? "C-" : "C+" } : [],
         .. Enumerable.Range(0, Math.Max(0, Series.Value) + 1).Select(k => FormattableString.Invariant($"s{k}")),
     ];
+
+    internal static Bms Read(MapReader r) => new()
+    {
+        Id = r.Id,
+        Position = r.Position,
+        ClassName = r.ClassName,
+        Side = r.Required<BmsSide>("side"),
+        Port = r.Required<BmsPort>("port"),
+        Series = r.Required<int>("series"),
+        Continuous = r.Required<ElectricCurrent>("continuous"),
+        ChargeContinuous = r.Optional<ElectricCurrent>("charge_continuous"),
+        Trip = r.Map("trip", BmsTrip.Read),
+        ShortCircuit = r.OptionalMap("short_circuit", BmsTrip.Read),
+        OnResistance = r.Required<ElectricResistance>("on_resistance"),
+        ChargeOnResistance = r.Optional<ElectricResistance>("charge_on_resistance"),
+        Standby = r.Required<ElectricCurrent>("standby", Bounds.ZeroOrMore),
+        CellCutoff = r.Required<Range<ElectricPotential>>("cell_cutoff"),
+        Release = r.Optional<Range<ElectricPotential>>("release"),
+        ColdChargeCutoff = r.Optional<Temperature>("cold_charge_cutoff"),
+        HotChargeCutoff = r.Optional<Temperature>("hot_charge_cutoff"),
+        Probe = r.Optional<ProbePlace>("probe"),
+        BalanceCurrent = r.Optional<ElectricCurrent>("balance_current", Bounds.ZeroOrMore),
+        BalanceFrom = r.Optional<ElectricPotential>("balance_from"),
+        RecloseOnCharge = r.Optional<bool>("recloses_on_charge"),
+        Sense = r.OptionalMap("sense", SenseLeads.Read),
+    };
 }
 
 /// <summary>A current at which the BMS opens, and how long it waits.</summary>
@@ -76,6 +103,12 @@ public sealed class BmsTrip
     public required Given<ElectricCurrent> Current { get; init; }
 
     public required Given<Duration> After { get; init; }
+
+    internal static BmsTrip Read(MapReader r) => new()
+    {
+        Current = r.Required<ElectricCurrent>("current"),
+        After = r.Required<Duration>("after", Bounds.ZeroOrMore),
+    };
 }
 
 /// <summary>The thin leads to the cell taps, told in short.</summary>
@@ -87,6 +120,13 @@ public sealed class SenseLeads
 
     /// <summary>Rating of the fuse at each tap; null when there is none.</summary>
     public Given<ElectricCurrent>? Fuse { get; init; }
+
+    internal static SenseLeads Read(MapReader r) => new()
+    {
+        Size = r.Required<ConductorSize>("size"),
+        Length = r.Required<Length>("length"),
+        Fuse = r.Optional<ElectricCurrent>("fuse"),
+    };
 }
 
 /// <summary>The pole a BMS interrupts: low is the negative, high the positive.</summary>

@@ -1,4 +1,5 @@
 using UnitsNet;
+using WireCheck.Description.Reader;
 using WireCheck.Quantities;
 
 namespace WireCheck.Description.Kinds;
@@ -22,4 +23,16 @@ public sealed class Busbar : Part
 
     /// <summary>Empty: any positive number is a stud in order along the bar, and the id alone is the middle.</summary>
     public override IReadOnlyList<string> Terminals => [];
+
+    internal static Busbar Read(MapReader r) => new()
+    {
+        Id = r.Id,
+        Position = r.Position,
+        ClassName = r.ClassName,
+        Section = r.Required<Section>("section"),
+        Length = r.Required<Length>("length"),
+        Material = r.OptionalWord("material", WordTable.Material),
+        Studs = r.Optional<int>("studs"),
+        Covered = r.Optional<bool>("covered"),
+    };
 }

@@ -1,4 +1,5 @@
 using UnitsNet;
+using WireCheck.Description.Reader;
 using WireCheck.Quantities;
 
 namespace WireCheck.Description.Kinds;
@@ -67,6 +68,32 @@ public sealed class Cells : Part
     /// <summary><c>+</c>, <c>-</c> and the taps <c>t1 … t(n-1)</c>; t_k is the positive terminal of group k.</summary>
     public override IReadOnlyList<string> Terminals =>
         ["+", "-", .. Enumerable.Range(1, Math.Max(0, Series.Value - 1)).Select(k => FormattableString.Invariant($"t{k}"))];
+
+    internal static Cells Read(MapReader r) => new()
+    {
+        Id = r.Id,
+        Position = r.Position,
+        ClassName = r.ClassName,
+        Chemistry = r.Word("chemistry", WordTable.Chemistry, "lfp"),
+        Capacity = r.Required<ElectricCharge>("capacity"),
+        Series = r.Required<int>("series"),
+        Parallel = r.OrAssumed("parallel", 1),
+        Resistance = r.Required<ElectricResistance>("resistance"),
+        ResistanceAc = r.Optional<ElectricResistance>("resistance_ac"),
+        Window = r.Required<Range<ElectricPotential>>("window"),
+        Charge = r.Map("charge", CellLimit.Read),
+        Discharge = r.Map("discharge", CellLimit.Read),
+        SelfDischarge = r.Required<ShareRate>("self_discharge", Bounds.ZeroOrMore),
+        Links = r.OptionalMap("links", CellLinks.Read),
+        LinkResistance = r.Optional<ElectricResistance>("link_resistance", Bounds.ZeroOrMore),
+        TakeOff = r.Optional<TakeOff>("take_off"),
+        Clamp = r.Optional<bool>("clamp"),
+        Separators = r.Optional<bool>("separators"),
+        Covered = r.Optional<bool>("covered"),
+        Balanced = r.Optional<bool>("balanced"),
+        Spread = r.Optional<Ratio>("spread", Bounds.ShareOrNone),
+        Individual = r.List("individual", MeasuredCell.Read),
+    };
 }
 
 /// <summary>A cell's limit in one direction.</summary>
@@ -77,6 +104,12 @@ public sealed class CellLimit
 
     /// <summary>Cell temperatures between which it is allowed.</summary>
     public required Given<Range<Temperature>> Temperature { get; init; }
+
+    internal static CellLimit Read(MapReader r) => new()
+    {
+        Limit = r.Required<ElectricCurrent>("limit"),
+        Temperature = r.Required<Range<Temperature>>("temperature"),
+    };
 }
 
 /// <summary>The bars that join the groups of a bank.</summary>
@@ -91,6 +124,14 @@ public sealed class CellLinks
 
     /// <summary>Resistance of one bolted joint of the link; null takes the library's aged bolted joint.</summary>
     public Given<ElectricResistance>? Joint { get; init; }
+
+    internal static CellLinks Read(MapReader r) => new()
+    {
+        Section = r.Required<Section>("section"),
+        Length = r.Required<Length>("length"),
+        Material = r.OptionalWord("material", WordTable.Material),
+        Joint = r.Optional<ElectricResistance>("joint", Bounds.ZeroOrMore),
+    };
 }
 
 /// <summary>One cell as its maker or builder measured it; what is null is taken from the bank.</summary>
@@ -99,6 +140,12 @@ public sealed class MeasuredCell
     public Given<ElectricCharge>? Capacity { get; init; }
 
     public Given<ElectricResistance>? Resistance { get; init; }
+
+    internal static MeasuredCell Read(MapReader r) => new()
+    {
+        Capacity = r.Optional<ElectricCharge>("capacity"),
+        Resistance = r.Optional<ElectricResistance>("resistance"),
+    };
 }
 
 /// <summary>Which corner of a parallel bank the positive leaves, the negative leaving at column 1.</summary>

@@ -1,4 +1,5 @@
 using UnitsNet;
+using WireCheck.Description.Reader;
 using WireCheck.Quantities;
 
 namespace WireCheck.Description.Kinds;
@@ -49,6 +50,26 @@ public sealed class Charger : Part
         Kinds.ChargerKind.Solar => ["pv+", "pv-", "out+", "out-"],
         Kinds.ChargerKind.DcDc => ["in+", "in-", "out+", "out-"],
         _ => ["out+", "out-"],
+    };
+
+    internal static Charger Read(MapReader r) => new()
+    {
+        Id = r.Id,
+        Position = r.Position,
+        ClassName = r.ClassName,
+        ChargerKind = r.OrAssumed("kind", Kinds.ChargerKind.CcCv),
+        At = r.PartId("at", "port"),
+        CellCount = r.Optional<int>("cells"),
+        Voltage = r.Required<ElectricPotential>("voltage"),
+        Float = r.Optional<ElectricPotential>("float"),
+        Current = r.Required<ElectricCurrent>("current"),
+        Efficiency = r.Optional<Ratio>("efficiency", Bounds.Share),
+        ReverseLeakage = r.Optional<ElectricCurrent>("reverse_leakage", Bounds.ZeroOrMore),
+        From = r.PartId("from", "panel", "vehicle", "port"),
+        InputMax = r.Optional<ElectricPotential>("input_max"),
+        OutputWithoutBattery = r.Optional<ElectricPotential>("output_without_battery", Bounds.ZeroOrMore),
+        OwnUse = r.Optional<ElectricCurrent>("own_use", Bounds.ZeroOrMore),
+        BlocksReverse = r.Optional<bool>("blocks_reverse"),
     };
 }
 

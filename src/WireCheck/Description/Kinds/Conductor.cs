@@ -1,4 +1,5 @@
 using UnitsNet;
+using WireCheck.Description.Reader;
 using WireCheck.Quantities;
 
 namespace WireCheck.Description.Kinds;
@@ -64,6 +65,12 @@ public sealed class ConductorEnd
 
     /// <summary>Resistance of the joint; null takes the class's figure.</summary>
     public Given<ElectricResistance>? Resistance { get; init; }
+
+    internal static ConductorEnd Read(MapReader r) => new()
+    {
+        Class = r.Word("class", WordTable.Joint, "crimped-ring"),
+        Resistance = r.Optional<ElectricResistance>("resistance", Bounds.ZeroOrMore),
+    };
 }
 
 /// <summary>How a conductor is stranded.</summary>

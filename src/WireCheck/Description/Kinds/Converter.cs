@@ -1,4 +1,5 @@
 using UnitsNet;
+using WireCheck.Description.Reader;
 using WireCheck.Quantities;
 
 namespace WireCheck.Description.Kinds;
@@ -50,6 +51,28 @@ public sealed class Converter : Part
     public Given<PartPlace>? Place { get; init; }
 
     public override IReadOnlyList<string> Terminals => ["in+", "in-", "out+", "out-", "enable"];
+
+    internal static Converter Read(MapReader r) => new()
+    {
+        Id = r.Id,
+        Position = r.Position,
+        ClassName = r.ClassName,
+        Power = r.Required<Power>("power"),
+        Efficiency = r.Required<Ratio>("efficiency", Bounds.Share),
+        Idle = r.Required<ElectricCurrent>("idle", Bounds.ZeroOrMore),
+        OffLeakage = r.Optional<ElectricCurrent>("off_leakage", Bounds.ZeroOrMore),
+        Window = r.Required<Range<ElectricPotential>>("window"),
+        CutOff = r.Optional<ElectricPotential>("cut_off"),
+        Output = r.Required<ElectricPotential>("output"),
+        OutputLimit = r.Optional<ElectricCurrent>("output_limit"),
+        InputCapacitance = r.Optional<ElectricCapacitance>("input_capacitance", Bounds.ZeroOrMore),
+        InputEsr = r.Optional<ElectricResistance>("input_esr", Bounds.ZeroOrMore),
+        InrushLimit = r.Optional<ElectricCurrent>("inrush_limit"),
+        Negative = r.Required<ConverterNegative>("negative"),
+        NegativeResistance = r.Optional<ElectricResistance>("negative_resistance"),
+        EnabledBy = r.PartId("enabled_by", "switch", "relay"),
+        Place = r.Optional<PartPlace>("place"),
+    };
 }
 
 /// <summary>How the negatives of a converter are related.</summary>

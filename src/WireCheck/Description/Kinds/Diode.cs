@@ -1,4 +1,5 @@
 using UnitsNet;
+using WireCheck.Description.Reader;
 using WireCheck.Quantities;
 
 namespace WireCheck.Description.Kinds;
@@ -22,6 +23,18 @@ public sealed class Diode : Part
     public Given<ElectricCurrent>? Leakage { get; init; }
 
     public override IReadOnlyList<string> Terminals => ["A", "K"];
+
+    internal static Diode Read(MapReader r) => new()
+    {
+        Id = r.Id,
+        Position = r.Position,
+        ClassName = r.ClassName,
+        Style = r.Required<DiodeStyle>("style"),
+        Forward = r.Required<ElectricPotential>("forward"),
+        Rated = r.Required<ElectricCurrent>("rated"),
+        Volts = r.Required<ElectricPotential>("volts"),
+        Leakage = r.Optional<ElectricCurrent>("leakage", Bounds.ZeroOrMore),
+    };
 }
 
 /// <summary>How a diode is made.</summary>

@@ -1,4 +1,5 @@
 using UnitsNet;
+using WireCheck.Description.Reader;
 using WireCheck.Quantities;
 
 namespace WireCheck.Description.Kinds;
@@ -43,6 +44,25 @@ public sealed class Fuse : Part
     public FuseHolder? Holder { get; init; }
 
     public override IReadOnlyList<string> Terminals => ["1", "2"];
+
+    internal static Fuse Read(MapReader r) => new()
+    {
+        Id = r.Id,
+        Position = r.Position,
+        ClassName = r.ClassName,
+        IsBreaker = r.Section == SectionNames.Breakers,
+        Class = r.Word("class", WordTable.FuseClass, "blade"),
+        Rating = r.Required<ElectricCurrent>("rating"),
+        Volts = r.Required<ElectricPotential>("volts"),
+        Breaking = r.Optional<ElectricCurrent>("breaking"),
+        Resistance = r.Optional<ElectricResistance>("resistance"),
+        Curve = r.List("curve", FuseCurvePoint.Read),
+        MeltingEnergy = r.Optional<JouleIntegral>("melting_energy"),
+        AmbientFactor = r.Optional<Ratio>("ambient_factor", Bounds.Share),
+        Reset = r.Optional<BreakerReset>("reset"),
+        Marked = r.Optional<string>("marked"),
+        Holder = r.OptionalMap("holder", FuseHolder.Read),
+    };
 }
 
 /// <summary>Opening times at one current.</summary>
@@ -56,6 +76,13 @@ public sealed class FuseCurvePoint
 
     /// <summary>Always open by then; null when the standard sets none.</summary>
     public Given<Duration>? Slowest { get; init; }
+
+    internal static FuseCurvePoint Read(MapReader r) => new()
+    {
+        At = r.Required<Ratio>("at"),
+        Fastest = r.Optional<Duration>("fastest", Bounds.ZeroOrMore),
+        Slowest = r.Optional<Duration>("slowest"),
+    };
 }
 
 /// <summary>What holds a fuse.</summary>
@@ -73,6 +100,15 @@ public sealed class FuseHolder
 
     /// <summary>Size of its own leads, where it has them.</summary>
     public Given<ConductorSize>? Lead { get; init; }
+
+    internal static FuseHolder Read(MapReader r) => new()
+    {
+        Rating = r.Required<ElectricCurrent>("rating"),
+        Volts = r.Optional<ElectricPotential>("volts"),
+        Class = r.OptionalWord("class", WordTable.Joint),
+        Resistance = r.Optional<ElectricResistance>("resistance"),
+        Lead = r.Optional<ConductorSize>("lead"),
+    };
 }
 
 /// <summary>How a breaker is closed again.</summary>

@@ -1,4 +1,5 @@
 using UnitsNet;
+using WireCheck.Description.Reader;
 using WireCheck.Quantities;
 
 namespace WireCheck.Description.Kinds;
@@ -60,6 +61,34 @@ public sealed class Inverter : Part
     public Given<PartPlace>? Place { get; init; }
 
     public override IReadOnlyList<string> Terminals => ["in+", "in-", "enable"];
+
+    internal static Inverter Read(MapReader r) => new()
+    {
+        Id = r.Id,
+        Position = r.Position,
+        ClassName = r.ClassName,
+        Power = r.Required<Power>("power"),
+        Efficiency = r.Required<Ratio>("efficiency", Bounds.Share),
+        Idle = r.Required<ElectricCurrent>("idle", Bounds.ZeroOrMore),
+        OffLeakage = r.Optional<ElectricCurrent>("off_leakage", Bounds.ZeroOrMore),
+        Window = r.Required<Range<ElectricPotential>>("window"),
+        CutOff = r.Required<ElectricPotential>("cut_off"),
+        Alarm = r.Optional<ElectricPotential>("alarm"),
+        Restart = r.Optional<ElectricPotential>("restart"),
+        Surge = r.OptionalMap("surge", Surge.Read),
+        InputCapacitance = r.Optional<ElectricCapacitance>("input_capacitance", Bounds.ZeroOrMore),
+        InputEsr = r.Optional<ElectricResistance>("input_esr", Bounds.ZeroOrMore),
+        InrushLimit = r.Optional<ElectricCurrent>("inrush_limit"),
+        EnabledBy = r.PartId("enabled_by", "switch", "relay"),
+        AcVoltage = r.Required<ElectricPotential>("ac_voltage"),
+        Isolated = r.Optional<bool>("isolated"),
+        Neutral = r.Optional<NeutralBond>("neutral"),
+        ResidualCurrentDevice = r.Optional<bool>("residual_current_device"),
+        Outlets = r.Optional<int>("outlets", new Bounds(0, true, 100)),
+        OutletBreaker = r.Optional<ElectricCurrent>("outlet_breaker"),
+        Earth = r.Optional<string>("earth"),
+        Place = r.Optional<PartPlace>("place"),
+    };
 }
 
 /// <summary>A short demand above the steady one.</summary>
@@ -68,6 +97,12 @@ public sealed class Surge
     public required Given<Power> Power { get; init; }
 
     public required Given<Duration> For { get; init; }
+
+    internal static Surge Read(MapReader r) => new()
+    {
+        Power = r.Required<Power>("power"),
+        For = r.Required<Duration>("for"),
+    };
 }
 
 /// <summary>Whether the neutral of an inverter is joined to its earth.</summary>

@@ -1,4 +1,5 @@
 using UnitsNet;
+using WireCheck.Description.Reader;
 using WireCheck.Quantities;
 
 namespace WireCheck.Description.Kinds;
@@ -19,4 +20,19 @@ public sealed class Joint : Part
     public Given<ElectricResistance>? Resistance { get; init; }
 
     public override IReadOnlyList<string> Terminals => [];
+
+    internal static Joint Read(MapReader r)
+    {
+        (TerminalReference first, TerminalReference second) = r.TwoTerminals("between");
+        return new Joint
+        {
+            Id = r.Id,
+            Position = r.Position,
+            ClassName = r.ClassName,
+            First = first,
+            Second = second,
+            JointKind = r.Word("kind", WordTable.Joint, "bolted"),
+            Resistance = r.Optional<ElectricResistance>("resistance", Bounds.ZeroOrMore),
+        };
+    }
 }

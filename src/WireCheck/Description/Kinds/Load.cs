@@ -1,4 +1,5 @@
 using UnitsNet;
+using WireCheck.Description.Reader;
 using WireCheck.Quantities;
 
 namespace WireCheck.Description.Kinds;
@@ -35,6 +36,30 @@ public sealed class Load : Part
     public LoadLead? Lead { get; init; }
 
     public override IReadOnlyList<string> Terminals => ["+", "-"];
+
+    internal static Load Read(MapReader r)
+    {
+        string? demand = r.OneOfLoad("power", "current", "resistance");
+        Given<Power>? power = r.Optional<Power>("power");
+        Given<ElectricCurrent>? current = r.Optional<ElectricCurrent>("current");
+        Given<ElectricResistance>? resistance = r.Optional<ElectricResistance>("resistance");
+        return new Load
+        {
+            Id = r.Id,
+            Position = r.Position,
+            ClassName = r.ClassName,
+            At = r.PartId("at", "port", "inverter", "converter"),
+            Power = demand == "power" ? power : null,
+            Current = demand == "current" ? current : null,
+            Resistance = demand == "resistance" ? resistance : null,
+            Surge = r.OptionalMap("surge", Surge.Read),
+            Duty = r.Optional<Ratio>("duty", Bounds.Share),
+            Window = r.Optional<Range<ElectricPotential>>("window"),
+            Capacitance = r.Optional<ElectricCapacitance>("capacitance", Bounds.ZeroOrMore),
+            Standby = r.Optional<ElectricCurrent>("standby", Bounds.ZeroOrMore),
+            Lead = r.OptionalMap("lead", LoadLead.Read),
+        };
+    }
 }
 
 /// <summary>A load's own two-core lead.</summary>
@@ -44,4 +69,10 @@ public sealed class LoadLead
 
     /// <summary>One way.</summary>
     public required Given<Length> Length { get; init; }
+
+    internal static LoadLead Read(MapReader r) => new()
+    {
+        Size = r.Required<ConductorSize>("size"),
+        Length = r.Required<Length>("length"),
+    };
 }

@@ -1,4 +1,5 @@
 using UnitsNet;
+using WireCheck.Description.Reader;
 using WireCheck.Quantities;
 
 namespace WireCheck.Description.Kinds;
@@ -20,4 +21,15 @@ public sealed class Meter : Part
     public Given<ElectricCurrent>? Smallest { get; init; }
 
     public override IReadOnlyList<string> Terminals => ["+", "-"];
+
+    internal static Meter Read(MapReader r) => new()
+    {
+        Id = r.Id,
+        Position = r.Position,
+        ClassName = r.ClassName,
+        Shunt = r.PartId("shunt", "shunt"),
+        Standby = r.Required<ElectricCurrent>("standby", Bounds.ZeroOrMore),
+        Window = r.Optional<Range<ElectricPotential>>("window"),
+        Smallest = r.Optional<ElectricCurrent>("smallest", Bounds.ZeroOrMore),
+    };
 }

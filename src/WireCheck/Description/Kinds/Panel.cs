@@ -1,4 +1,5 @@
 using UnitsNet;
+using WireCheck.Description.Reader;
 using WireCheck.Quantities;
 
 namespace WireCheck.Description.Kinds;
@@ -26,6 +27,20 @@ public sealed class Panel : Part
     public PanelCells? DarkCells { get; init; }
 
     public override IReadOnlyList<string> Terminals => ["+", "-"];
+
+    internal static Panel Read(MapReader r) => new()
+    {
+        Id = r.Id,
+        Position = r.Position,
+        ClassName = r.ClassName,
+        At = r.PartId("at", "port"),
+        OpenCircuit = r.Required<ElectricPotential>("open_circuit"),
+        MaximumPowerVoltage = r.Required<ElectricPotential>("maximum_power_voltage"),
+        ShortCircuit = r.Required<ElectricCurrent>("short_circuit"),
+        MaximumPowerCurrent = r.Required<ElectricCurrent>("maximum_power_current"),
+        DarkLeakage = r.Optional<ElectricCurrent>("dark_leakage", Bounds.ZeroOrMore),
+        DarkCells = PanelCells.ReadWhereGiven(r),
+    };
 }
 
 /// <summary>Single-diode data of a panel's cells.</summary>
@@ -40,4 +55,23 @@ public sealed class PanelCells
 
     /// <summary>Of the whole panel.</summary>
     public required Given<ElectricResistance> ShuntResistance { get; init; }
+
+    /// <summary>The four keys stand at the panel itself; any of them asks for all.</summary>
+    internal static PanelCells? ReadWhereGiven(MapReader r)
+    {
+        bool given = new[]
+        {
+            r.Has("cells", typeof(int)), r.Has("ideality", typeof(double)),
+            r.Has("dark_saturation", typeof(ElectricCurrent)), r.Has("shunt_resistance", typeof(ElectricResistance)),
+        }.Any(has => has);
+        return given ? Read(r) : null;
+    }
+
+    private static PanelCells Read(MapReader r) => new()
+    {
+        Cells = r.Required<int>("cells"),
+        Ideality = r.Required<double>("ideality"),
+        DarkSaturation = r.Required<ElectricCurrent>("dark_saturation", Bounds.ZeroOrMore),
+        ShuntResistance = r.Required<ElectricResistance>("shunt_resistance"),
+    };
 }

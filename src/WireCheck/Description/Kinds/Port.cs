@@ -1,4 +1,5 @@
 using UnitsNet;
+using WireCheck.Description.Reader;
 using WireCheck.Quantities;
 
 namespace WireCheck.Description.Kinds;
@@ -33,6 +34,21 @@ public sealed class Port : Part
     public Given<bool>? Cap { get; init; }
 
     public override IReadOnlyList<string> Terminals => ["+", "-"];
+
+    internal static Port Read(MapReader r) => new()
+    {
+        Id = r.Id,
+        Position = r.Position,
+        ClassName = r.ClassName,
+        Contact = r.OptionalWord("contact", WordTable.PortContact),
+        Rated = r.Required<ElectricCurrent>("rated"),
+        Direction = r.Required<PortDirection>("direction"),
+        Pins = r.Required<PortPins>("pins"),
+        ContactResistance = r.Required<ElectricResistance>("contact_resistance"),
+        Mates = r.Optional<string>("mates"),
+        Keyed = r.Optional<bool>("keyed"),
+        Cap = r.Optional<bool>("cap"),
+    };
 }
 
 /// <summary>Which way power goes through a port.</summary>

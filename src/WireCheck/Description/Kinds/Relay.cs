@@ -1,4 +1,5 @@
 using UnitsNet;
+using WireCheck.Description.Reader;
 using WireCheck.Quantities;
 
 namespace WireCheck.Description.Kinds;
@@ -22,6 +23,18 @@ public sealed class Relay : Part
 
     public override IReadOnlyList<string> Terminals =>
         Form.Value == RelayForm.ChangeOver ? ["85", "86", "30", "87", "87a"] : ["85", "86", "30", "87"];
+
+    internal static Relay Read(MapReader r) => new()
+    {
+        Id = r.Id,
+        Position = r.Position,
+        ClassName = r.ClassName,
+        Form = r.Required<RelayForm>("form"),
+        Coil = r.Map("coil", RelayCoil.Read),
+        Contact = r.Map("contact", RelayContact.Read),
+        Polarised = r.Optional<bool>("polarised"),
+        Latching = r.Optional<bool>("latching"),
+    };
 }
 
 /// <summary>Normally open, or change-over with a second throw 87a that is closed at rest.</summary>
@@ -52,6 +65,17 @@ public sealed class RelayCoil
     public Given<CoilSuppression>? Suppression { get; init; }
 
     public Economiser? Economiser { get; init; }
+
+    internal static RelayCoil Read(MapReader r) => new()
+    {
+        Voltage = r.Required<ElectricPotential>("voltage"),
+        Resistance = r.Required<ElectricResistance>("resistance"),
+        Operate = r.Required<ElectricPotential>("operate"),
+        Release = r.Required<ElectricPotential>("release"),
+        Max = r.Required<ElectricPotential>("max"),
+        Suppression = r.Optional<CoilSuppression>("suppression"),
+        Economiser = r.OptionalMap("economiser", Economiser.Read),
+    };
 }
 
 /// <summary>What takes the coil's kick when it is switched off.</summary>
@@ -71,6 +95,13 @@ public sealed class Economiser
     public required Given<Duration> For { get; init; }
 
     public required Given<ElectricCurrent> HoldCurrent { get; init; }
+
+    internal static Economiser Read(MapReader r) => new()
+    {
+        PullInCurrent = r.Required<ElectricCurrent>("pull_in_current"),
+        For = r.Required<Duration>("for"),
+        HoldCurrent = r.Required<ElectricCurrent>("hold_current"),
+    };
 }
 
 /// <summary>Ratings of the contact.</summary>
@@ -91,4 +122,14 @@ public sealed class RelayContact
     public BreakRating? Break { get; init; }
 
     public required Given<ElectricResistance> Resistance { get; init; }
+
+    internal static RelayContact Read(MapReader r) => new()
+    {
+        Carry = r.Required<ElectricCurrent>("carry"),
+        CarryClosedAtRest = r.Optional<ElectricCurrent>("carry_closed_at_rest"),
+        Make = r.Optional<ElectricCurrent>("make"),
+        Volts = r.Required<ElectricPotential>("volts"),
+        Break = r.OptionalMap("break", BreakRating.Read),
+        Resistance = r.Required<ElectricResistance>("resistance"),
+    };
 }

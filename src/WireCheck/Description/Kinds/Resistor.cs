@@ -1,4 +1,5 @@
 using UnitsNet;
+using WireCheck.Description.Reader;
 using WireCheck.Quantities;
 
 namespace WireCheck.Description.Kinds;
@@ -17,4 +18,14 @@ public sealed class Resistor : Part
     public Given<Energy>? Pulse { get; init; }
 
     public override IReadOnlyList<string> Terminals => ["1", "2"];
+
+    internal static Resistor Read(MapReader r) => new()
+    {
+        Id = r.Id,
+        Position = r.Position,
+        ClassName = r.ClassName,
+        Resistance = r.Required<ElectricResistance>("resistance"),
+        Power = r.Required<Power>("power"),
+        Pulse = r.Optional<Energy>("pulse"),
+    };
 }

@@ -1,4 +1,5 @@
 using UnitsNet;
+using WireCheck.Description.Reader;
 using WireCheck.Quantities;
 
 namespace WireCheck.Description.Kinds;
@@ -14,4 +15,13 @@ public sealed class Shunt : Part
     public required Given<ElectricPotential> Drop { get; init; }
 
     public override IReadOnlyList<string> Terminals => ["battery", "load"];
+
+    internal static Shunt Read(MapReader r) => new()
+    {
+        Id = r.Id,
+        Position = r.Position,
+        ClassName = r.ClassName,
+        Rated = r.Required<ElectricCurrent>("rated"),
+        Drop = r.Required<ElectricPotential>("drop"),
+    };
 }

@@ -1,4 +1,5 @@
 using UnitsNet;
+using WireCheck.Description.Reader;
 using WireCheck.Quantities;
 
 namespace WireCheck.Description.Kinds;
@@ -35,6 +36,21 @@ public sealed class Switch : Part
         .. Poles.Value > 1 ? new[] { "3", "4" } : [],
         .. Lamp is not null ? new[] { "lamp-" } : [],
     ];
+
+    internal static Switch Read(MapReader r) => new()
+    {
+        Id = r.Id,
+        Position = r.Position,
+        ClassName = r.ClassName,
+        Style = r.Optional<string>("style"),
+        Poles = r.OrAssumed("poles", 1, new Bounds(1, true, 2)),
+        Contact = r.Map("contact", SwitchContact.Read),
+        Break = r.OptionalMap("break", BreakRating.Read),
+        ContactResistance = r.Required<ElectricResistance>("contact_resistance"),
+        Momentary = r.Optional<bool>("momentary"),
+        Reachable = r.Optional<bool>("reachable"),
+        Lamp = r.OptionalMap("lamp", Lamp.Read),
+    };
 }
 
 /// <summary>Rating of a switch's contact.</summary>
@@ -48,6 +64,13 @@ public sealed class SwitchContact
 
     /// <summary>The print names alternating current only.</summary>
     public Given<bool>? AcOnly { get; init; }
+
+    internal static SwitchContact Read(MapReader r) => new()
+    {
+        Amps = r.Required<ElectricCurrent>("amps"),
+        Volts = r.Required<ElectricPotential>("volts"),
+        AcOnly = r.Optional<bool>("ac_only"),
+    };
 }
 
 /// <summary>What a contact can open on direct current.</summary>
@@ -56,6 +79,12 @@ public sealed class BreakRating
     public required Given<ElectricPotential> Volts { get; init; }
 
     public required Given<ElectricCurrent> Amps { get; init; }
+
+    internal static BreakRating Read(MapReader r) => new()
+    {
+        Volts = r.Required<ElectricPotential>("volts"),
+        Amps = r.Required<ElectricCurrent>("amps"),
+    };
 }
 
 /// <summary>A pilot lamp, solved as the resistance that its voltage and current make.</summary>
@@ -64,4 +93,10 @@ public sealed class Lamp
     public required Given<ElectricPotential> Voltage { get; init; }
 
     public required Given<ElectricCurrent> Current { get; init; }
+
+    internal static Lamp Read(MapReader r) => new()
+    {
+        Voltage = r.Required<ElectricPotential>("voltage"),
+        Current = r.Required<ElectricCurrent>("current"),
+    };
 }

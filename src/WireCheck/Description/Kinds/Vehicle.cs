@@ -1,4 +1,5 @@
 using UnitsNet;
+using WireCheck.Description.Reader;
 using WireCheck.Quantities;
 
 namespace WireCheck.Description.Kinds;
@@ -21,4 +22,15 @@ public sealed class Vehicle : Part
     public required Given<ElectricCurrent> Fuse { get; init; }
 
     public override IReadOnlyList<string> Terminals => ["+", "-"];
+
+    internal static Vehicle Read(MapReader r) => new()
+    {
+        Id = r.Id,
+        Position = r.Position,
+        ClassName = r.ClassName,
+        At = r.PartId("at", "port"),
+        Voltage = r.Required<Range<ElectricPotential>>("voltage"),
+        Resistance = r.Required<ElectricResistance>("resistance"),
+        Fuse = r.Required<ElectricCurrent>("fuse"),
+    };
 }

@@ -1,0 +1,83 @@
+using WireCheck.Description.Kinds;
+using WireCheck.Description.Reader;
+using WireCheck.Text;
+
+namespace WireCheck.Description;
+
+/// <summary>Reads a description into a <see cref="Pack"/>, or into everything that is wrong with it.</summary>
+public sealed class PackReader
+{
+    private readonly string _file;
+    private readonly YamlMap _root;
+    private readonly ReadContext _context;
+    private readonly HeadReader _head;
+
+    private PackReader(string file, YamlMap root, IPartClasses classes, ProblemList problems)
+    {
+        _file = file;
+        _root = root;
+        _context = new ReadContext(problems, classes, new ReferenceList());
+        _head = new HeadReader(_context, root);
+    }
+
+    /// <summary>
+    /// Reads the text of a description. Never throws for anything in the text; every problem is told, not
+    /// only the first.
+    /// </summary>
+    /// <param name="fileName">The name that messages print.</param>
+    /// <param name="text">The whole text.</param>
+    /// <param name="classes">The parts library.</param>
+    public static ReadResult Read(string fileName, string text, IPartClasses classes)
+    {
+        ProblemList problems = new();
+        YamlMap? root = YamlReader.ReadMap(fileName, text, YamlLimits.Default, problems);
+        Pack? pack = root is null ? null : new PackReader(fileName, root, classes, problems).ReadPack();
+        return new ReadResult(problems.IsEmpty ? pack : null, problems.InOrder());
+    }
+
+    private Pack ReadPack()
+    {
+        _head.NoteUnknownSections();
+        _head.CheckLanguage();
+        PartReader reader = new(_context, _head.Defaults());
+        IReadOnlyList<Part> parts = ReadParts(reader);
+        IReadOnlyList<Conductor> conductors = _root.Find(SectionNames.Conductors) is YamlNode node ? reader.ReadConductors(node) : [];
+        IReadOnlyList<Mode> modes = _head.Mappings("modes", IntentReaders.ReadMode);
+        Pack pack = new()
+        {
+            File = _file,
+            Title = _head.Title(),
+            Notes = _head.Notes(),
+            RuleSets = _head.RuleSets(),
+            Settings = _head.Settings(),
+            Surroundings = _head.Surroundings(),
+            Parts = parts,
+            Conductors = conductors,
+            StaysLive = _head.Reader.PartIds("stays_live"),
+            OutsideLinks = _head.Reader.List("outside_links", IntentReaders.ReadOutsideLink),
+            Modes = modes,
+            Paths = _head.Paths(),
+            Waivers = _head.Reader.List("waivers", IntentReaders.ReadWaiver),
+            Measured = _head.Reader.List("measured", IntentReaders.ReadReading),
+        };
+        new ReferenceResolver(_context, parts, conductors).Resolve();
+        ModeNames.Check(_context.Problems, pack);
+        Solvability.Check(_context.Problems, pack);
+        return pack;
+    }
+
+    /// <summary>Parts in the order of the file, whatever the order of its sections.</summary>
+    private IReadOnlyList<Part> ReadParts(PartReader reader)
+    {
+        List<Part> parts = [];
+        foreach (YamlEntry entry in _root.Entries)
+        {
+            if (PartSections.All.FirstOrDefault(s => s.Name == entry.Key.Text) is PartSection section)
+            {
+                parts.AddRange(reader.ReadSection(section, entry.Value));
+            }
+        }
+
+        return parts;
+    }
+}

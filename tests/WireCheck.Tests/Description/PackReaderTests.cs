@@ -1,0 +1,29 @@
+using WireCheck.Description;
+using WireCheck.Description.Kinds;
+
+namespace WireCheck.Tests.Description;
+
+public sealed class PackReaderTests
+{
+    private static readonly LibraryFiles Classes = new();
+
+    [Fact]
+    public void The_market_stall_box_is_read_without_a_problem()
+    {
+        ReadResult result = PackReader.Read("stall.yaml", Here("stall.yaml"), Classes);
+
+        result.Problems.Select(p => p.ToString()).ShouldBeEmpty();
+        Pack pack = result.Pack.ShouldNotBeNull();
+        pack.Title.Value.ShouldBe("Market-stall power box");
+        pack.Conductors.Select(c => c.Id).ShouldBe(["w1", "w2", "w3", "w9/1", "w9/2"]);
+        Relay relay = pack.Find("k-dc").ShouldBeOfType<Relay>();
+        relay.Coil.Resistance.Value.Ohms.ShouldBe(85);
+        relay.Coil.Resistance.Assumed.ShouldBeFalse();
+        relay.Coil.Operate.Value.Volts.ShouldBe(7.8);
+        relay.Coil.Operate.Assumed.ShouldBeTrue();
+    }
+
+    private static string Here(string name) => File.ReadAllText(Path.Combine(Folder(), name));
+
+    private static string Folder([System.Runtime.CompilerServices.CallerFilePath] string file = "") => Path.GetDirectoryName(file)!;
+}
