@@ -30,9 +30,19 @@ public sealed class PackReader
     public static ReadResult Read(string fileName, string text, IPartClasses classes)
     {
         ProblemList problems = new();
+        Pack? pack = Read(fileName, text, problems, classes);
+        return new ReadResult(pack, problems.InOrder());
+    }
+
+    /// <summary>The same with the tool's own library, noting problems in a list that others use too.</summary>
+    public static Pack? Read(string fileName, string text, ProblemList problems) =>
+        Read(fileName, text, problems, LibraryClasses.Embedded);
+
+    private static Pack? Read(string fileName, string text, ProblemList problems, IPartClasses classes)
+    {
         YamlMap? root = YamlReader.ReadMap(fileName, text, YamlLimits.Default, problems);
         Pack? pack = root is null ? null : new PackReader(fileName, root, classes, problems).ReadPack();
-        return new ReadResult(problems.IsEmpty ? pack : null, problems.InOrder());
+        return problems.IsEmpty ? pack : null;
     }
 
     private Pack ReadPack()

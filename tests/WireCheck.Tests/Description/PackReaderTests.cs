@@ -5,7 +5,7 @@ namespace WireCheck.Tests.Description;
 
 public sealed class PackReaderTests
 {
-    private static readonly LibraryFiles Classes = new();
+    private static readonly LibraryClasses Classes = LibraryClasses.Embedded;
 
     [Fact]
     public void The_market_stall_box_is_read_without_a_problem()
@@ -22,6 +22,32 @@ public sealed class PackReaderTests
         relay.Coil.Operate.Value.Volts.ShouldBe(7.8);
         relay.Coil.Operate.Assumed.ShouldBeTrue();
     }
+
+    [Theory]
+    [MemberData(nameof(Good))]
+    public void Every_example_and_every_case_of_a_rule_is_read_without_a_problem(string file)
+    {
+        ReadResult result = PackReader.Read(Path.GetFileName(file), File.ReadAllText(Path.Combine(Root, file)), Classes);
+
+        result.Problems.Select(p => p.ToString()).ShouldBeEmpty();
+    }
+
+    public static TheoryData<string> Good()
+    {
+        TheoryData<string> files = [];
+        string[] folders = ["examples", "tests/WireCheck.Tests/Rules/Cases"];
+        foreach (string folder in folders.Select(f => Path.Combine(Root, f)).Where(Directory.Exists))
+        {
+            foreach (string file in Directory.GetFiles(folder, "*.yaml", SearchOption.AllDirectories).Order(StringComparer.Ordinal))
+            {
+                files.Add(Path.GetRelativePath(Root, file).Replace('\\', '/'));
+            }
+        }
+
+        return files;
+    }
+
+    private static string Root => Path.GetFullPath(Path.Combine(Folder(), "../../.."));
 
     private static string Here(string name) => File.ReadAllText(Path.Combine(Folder(), name));
 
