@@ -1,0 +1,53 @@
+using WireCheck.Circuit.Topology;
+using WireCheck.Circuit.Wiring;
+using WireCheck.Description;
+using WireCheck.Knowledge;
+using WireCheck.States;
+
+namespace WireCheck.Facts.Gather;
+
+/// <summary>What the gatherers share: the solved box and what is worked out of it once.</summary>
+public sealed class GatherContext
+{
+    /// <summary>Prepares a solved box for gathering.</summary>
+    public GatherContext(SolvedBox box)
+    {
+        Box = box;
+        Graph = WiringGraph.Of(box.Wiring);
+        Sources = SourcePoint.In(box.Wiring);
+        Poles = Circuit.Topology.Poles.Of(box.Wiring, Graph, Sources);
+        Ampacities = new AmpacityFinder(this);
+        Guards = new GuardFinder(this);
+    }
+
+    public SolvedBox Box { get; }
+
+    public BoxWiring Wiring => Box.Wiring;
+
+    public Pack Pack => Box.Pack;
+
+    public WiringData Data => Wiring.Data;
+
+    public Library Library => Data.Library;
+
+    /// <summary>Every way through the wiring, contacts counted as closed.</summary>
+    public WiringGraph Graph { get; }
+
+    /// <summary>Everything that can feed power in, banks first.</summary>
+    public IReadOnlyList<SourcePoint> Sources { get; }
+
+    /// <summary>The pole of each node.</summary>
+    public Pole[] Poles { get; }
+
+    /// <summary>Ampacity of conductors where they lie.</summary>
+    public AmpacityFinder Ampacities { get; }
+
+    /// <summary>What guards each conductor.</summary>
+    public GuardFinder Guards { get; }
+
+    /// <summary>Hottest air inside the box, °C: the hot end of the ambient.</summary>
+    public double HottestInsideCelsius => Pack.Surroundings.Ambient.Value.To.DegreesCelsius;
+
+    /// <summary>Names a solved point in a fact.</summary>
+    public static FactPlace PlaceOf(OperatingPoint point) => new(point.Mode.Id, point.Corner.Words);
+}
