@@ -55,6 +55,9 @@ public sealed class StateSolver
         return SolveHere(mode, corner, bmsConducts);
     }
 
+    /// <summary>One mode with the corner's values as they stand, for a study that has changed one of them.</summary>
+    internal OperatingPoint SolveAsSet(BoxMode mode, Corner corner) => SolveHere(mode, corner, bmsConducts: true);
+
     private OperatingPoint SolveHere(BoxMode mode, Corner corner, bool bmsConducts)
     {
         ModeSetter.Apply(_wiring, mode);

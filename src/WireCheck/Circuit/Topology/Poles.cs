@@ -41,7 +41,8 @@ public static class Poles
         return poles;
     }
 
-    private static bool Passes(WiringEdge edge) => true;
+    // A resistor between the poles, such as a bleeder, must not make one pole of both.
+    private static bool Passes(WiringEdge edge) => edge.LimitingOhms is null;
 
     private static void Mark(Pole[] poles, bool[] reached, Pole pole)
     {

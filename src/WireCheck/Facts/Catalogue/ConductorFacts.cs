@@ -45,11 +45,6 @@ public static class ConductorFacts
     public static readonly Fact SizeNeeded = Fact.Word(
         Kind, "size_needed", "Smallest size, in the system of its own size, whose ampacity in the same place reaches its current and the rating that protects it; absent when none does.");
 
-    public static readonly Fact Temperature = Fact.Worst(Kind, "temperature", "°C", "Hottest its metal gets.");
-
-    public static readonly Fact TemperatureLimit = Fact.Number(
-        Kind, "temperature_limit", "°C", "Highest continuous temperature of its insulation.");
-
     public static readonly Fact Drop = Fact.Worst(Kind, "drop", "V", "Largest voltage lost along it, joints included.");
 
     public static readonly Fact ResistanceRatio = Fact.Number(

@@ -45,8 +45,13 @@ public sealed class GatherContext
     /// <summary>What guards each conductor.</summary>
     public GuardFinder Guards { get; }
 
+    /// <summary>The box with each return conductor off that has a way round it.</summary>
+    public IReadOnlyList<LostReturn> LostReturns => _lostReturns ??= ConductorGuardGatherer.SolveLostReturns(this);
+
     /// <summary>Hottest air inside the box, °C: the hot end of the ambient.</summary>
     public double HottestInsideCelsius => Pack.Surroundings.Ambient.Value.To.DegreesCelsius;
+
+    private IReadOnlyList<LostReturn>? _lostReturns;
 
     /// <summary>Names a solved point in a fact.</summary>
     public static FactPlace PlaceOf(OperatingPoint point) => new(point.Mode.Id, point.Corner.Words);

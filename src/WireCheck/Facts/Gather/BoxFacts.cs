@@ -1,0 +1,35 @@
+using WireCheck.Circuit.Wiring;
+using WireCheck.Description;
+using WireCheck.Facts.Catalogue;
+using WireCheck.Knowledge;
+using WireCheck.States;
+
+namespace WireCheck.Facts.Gather;
+
+/// <summary>Gathers everything that is known about a box once it is solved.</summary>
+public static class BoxFacts
+{
+    /// <summary>Solves a box in every state and gathers its facts.</summary>
+    public static FactTable Gather(Pack pack) => Gather(SolvedBox.Solve(pack, new WiringData(Library.Embedded)));
+
+    /// <summary>Gathers the facts of a solved box: the pack, each part and conductor, each stud with several lugs.</summary>
+    public static FactTable Gather(SolvedBox box)
+    {
+        GatherContext context = new(box);
+        List<FactSubject> subjects = [];
+        foreach (Part part in box.Pack.Parts.Concat(box.Pack.Conductors))
+        {
+            FactSubject subject = new(part.Kind, part.Id, part.Position);
+            if (Gatherers.ByType.TryGetValue(part.GetType(), out IGatherer? gatherer))
+            {
+                gatherer.Gather(part, subject, context);
+            }
+
+            subjects.Add(subject);
+        }
+
+        subjects.AddRange(TerminalGatherer.Gather(context));
+        FactSubject pack = new(FactCatalogue.PackKind, FactCatalogue.PackKind, box.Pack.Title.Position);
+        return new FactTable(pack, subjects);
+    }
+}

@@ -1,0 +1,153 @@
+using WireCheck.Circuit.Topology;
+using WireCheck.Circuit.Wiring;
+using WireCheck.Description.Kinds;
+using WireCheck.Facts.Catalogue;
+using WireCheck.States;
+
+namespace WireCheck.Facts.Gather;
+
+/// <summary>Facts of a conductor leg that tell which fuses and sources stand at its ends.</summary>
+internal static class ConductorGuardGatherer
+{
+    /// <summary>Resistance of a conductor that has come off, Ω: nothing worth counting passes.</summary>
+    private const double OffOhms = 1e9;
+
+    internal static void Gather(WiredConductor wire, FactSubject subject, GatherContext context)
+    {
+        ConductorGuard guard = context.Guards.Of(wire);
+        if (guard.Amps is { } amps)
+        {
+            subject.Set(ConductorGuardFacts.ProtectionRating, amps);
+            if (guard.FuseId is not null)
+            {
+                subject.Set(ConductorGuardFacts.ProtectionId, guard.FuseId);
+            }
+        }
+
+        subject.Set(ConductorGuardFacts.UnprotectedCurrent, guard.UnfusedAmps);
+        if (guard.UnfusedSource is not null)
+        {
+            subject.Set(ConductorGuardFacts.UnprotectedSource, guard.UnfusedSource);
+        }
+
+        subject.Set(ConductorGuardFacts.FuseFollows, guard.UnfusedSource is { } source && FuseFollows(wire, source, context));
+        GatherWayFromBank(wire, subject, context);
+        if (context.Guards.IsReturn(wire))
+        {
+            GatherLostReturns(wire, subject, context);
+        }
+    }
+
+    /// <summary>True when the way on from the end away from the source, without fuses, comes to a fuse.</summary>
+    private static bool FuseFollows(WiredConductor wire, string source, GatherContext context)
+    {
+        SourcePoint point = context.Sources.First(s => s.PartId == source);
+        bool[] without = Reach.From(context.Graph, point.Plus, e => e.PartId != wire.Part.Id && e.FuseAmps is null);
+        foreach ((int near, int far) in new[] { (wire.Element.A, wire.Element.B), (wire.Element.B, wire.Element.A) })
+        {
+            if (!without[near])
+            {
+                continue;
+            }
+
+            bool[] on = Reach.From(context.Graph, far, e => e.PartId != wire.Part.Id && e.FuseAmps is null);
+            if (context.Graph.Edges.Any(e => e.FuseAmps is not null && (on[e.From] || on[e.To])))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static void GatherWayFromBank(WiredConductor wire, FactSubject subject, GatherContext context)
+    {
+        int? start = StartAtBank(wire, context);
+        subject.Set(ConductorGuardFacts.LeavesBank, start is not null);
+        if (start is not { } near)
+        {
+            return;
+        }
+
+        UnfusedWays all = UnfusedWays.From(context.Graph, near, null);
+        subject.Set(ConductorGuardFacts.BankFused, all.Fuses.Count > 0);
+        UnfusedWays through = UnfusedWays.From(context.Graph, near, wire.Part.Id);
+        if (through.Fuses.Count > 0)
+        {
+            UnfusedWay longest = through.Fuses.MaxBy(f => f.Metres)!;
+            subject.Set(ConductorGuardFacts.DistanceToFuse, longest.Metres);
+            subject.Set(ConductorGuardFacts.SheathedToFuse, longest.Sleeved);
+            subject.Set(ConductorGuardFacts.FirstFuse, longest.FuseId);
+        }
+    }
+
+    /// <summary>The bank's positive node, or the outgoing node of a high-side BMS, where the wire starts; null elsewhere.</summary>
+    private static int? StartAtBank(WiredConductor wire, GatherContext context)
+    {
+        if (ConductorGatherer.IsSense(wire.Conductor, context))
+        {
+            return null;
+        }
+
+        List<int> starts = [.. context.Wiring.Of<WiredBank>().Select(b => context.Wiring.Node(b.Part.Id, "+"))];
+        starts.AddRange(context.Wiring.Of<WiredBms>()
+            .Where(b => b.Bms.Side.Value == BmsSide.High)
+            .Select(b => b.Path.B));
+        return starts.Contains(wire.Element.A) ? wire.Element.A
+            : starts.Contains(wire.Element.B) ? wire.Element.B
+            : null;
+    }
+
+    /// <summary>Opens every other return that has a way round it, one at a time, and looks at what this one then carries.</summary>
+    private static void GatherLostReturns(WiredConductor wire, FactSubject subject, GatherContext context)
+    {
+        foreach (LostReturn lost in context.LostReturns)
+        {
+            if (lost.ConductorId == wire.Part.Id)
+            {
+                continue;
+            }
+
+            double amps = Math.Abs(lost.Point.Amps(wire.Element));
+            double held = subject.Find(ConductorGuardFacts.CurrentWithReturnLost.Name)?.Value as double? ?? -1;
+            subject.KeepLargest(ConductorGuardFacts.CurrentWithReturnLost, amps, GatherContext.PlaceOf(lost.Point));
+            if (amps > held)
+            {
+                subject.Set(ConductorGuardFacts.ReturnLost, lost.ConductorId);
+            }
+        }
+    }
+
+    /// <summary>Solves the box with each return that has another way round it taken off.</summary>
+    internal static IReadOnlyList<LostReturn> SolveLostReturns(GatherContext context)
+    {
+        List<LostReturn> lost = [];
+        StateSolver? solver = null;
+        BoxMode mode = context.Box.Modes.First(m => m.Id == Modes.Everything);
+        Corner corner = context.Box.Corners.First(c => c is { Charge: Charge.Empty, HighestResistance: true });
+        foreach (WiredConductor wire in context.Wiring.Of<WiredConductor>())
+        {
+            if (!context.Guards.IsReturn(wire) || !HasWayRound(wire, context))
+            {
+                continue;
+            }
+
+            solver ??= new StateSolver(context.Wiring);
+            context.Wiring.SetConditions(corner.Conditions);
+            double ohms = wire.Element.Ohms;
+            wire.Element.Ohms = OffOhms;
+            lost.Add(new LostReturn(wire.Part.Id, solver.SolveAsSet(mode, corner)));
+            wire.Element.Ohms = ohms;
+        }
+
+        return lost;
+    }
+
+    private static bool HasWayRound(WiredConductor wire, GatherContext context) =>
+        Reach.From(context.Graph, wire.Element.A, e => e.PartId != wire.Part.Id)[wire.Element.B];
+}
+
+/// <summary>The box with one return conductor off.</summary>
+/// <param name="ConductorId">The conductor that has come off.</param>
+/// <param name="Point">The box solved without it.</param>
+public sealed record LostReturn(string ConductorId, OperatingPoint Point);
