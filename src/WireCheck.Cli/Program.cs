@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using WireCheck.Cli.Commands;
 using WireCheck.Reports;
+using WireCheck.Text;
 
 namespace WireCheck.Cli;
 
@@ -32,11 +33,12 @@ internal static class Program
         RootCommand root = new("Checks the wiring and protection of portable DC power boxes from a description.");
         root.Add(ExplainCommand.Make());
         ParseResult parsed = root.Parse(arguments, new ParserConfiguration { ResponseFileTokenReplacer = null });
-        if (parsed.Errors.Count > 0)
+        List<string> errors = [.. UnknownOptions(parsed), .. parsed.Errors.Select(error => error.Message)];
+        if (errors.Count > 0)
         {
-            foreach (ParseError error in parsed.Errors)
+            foreach (string error in errors)
             {
-                Terminal.Complain($"{Report.ToolName}: {error.Message}");
+                Terminal.Complain($"{Report.ToolName}: {error}");
             }
 
             Terminal.Complain($"{Report.ToolName}: try --help");
@@ -44,5 +46,19 @@ internal static class Program
         }
 
         return (ExitCode)parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
+    }
+
+    /// <summary>
+    /// Misspelt options, which would otherwise be taken for a file or a name. A file whose name begins with a
+    /// dash is written <c>./-name</c>.
+    /// </summary>
+    private static IEnumerable<string> UnknownOptions(ParseResult parsed)
+    {
+        Command command = parsed.CommandResult.Command;
+        foreach (Token token in parsed.CommandResult.Tokens.Where(t => t.Value.StartsWith('-')))
+        {
+            string? near = NearestName.Find(token.Value, command.Options.Select(option => option.Name));
+            yield return $"'{token.Value}' is no option of {command.Name}" + (near is null ? "" : $"; did you mean '{near}'?");
+        }
     }
 }

@@ -55,7 +55,6 @@ internal static class CheckCommand
             }
         });
         Command command = new("check", "Judge one or more descriptions.") { Files, Format, Out, FailOn, Today };
-        Files.RefuseUnknownOptions(command);
         command.SetAction(parsed => (int)Run(check, parsed));
         return command;
     }

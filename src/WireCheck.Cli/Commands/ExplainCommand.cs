@@ -21,7 +21,6 @@ internal static class ExplainCommand
     internal static Command Make()
     {
         Command command = new("explain", "Explain a rule, a fact or a part class.") { Name, List, Facts };
-        Name.RefuseUnknownOptions(command);
         command.Validators.Add(result =>
         {
             int asked = (result.GetValue(Name) is null ? 0 : 1) + (result.GetValue(List) ? 1 : 0) + (result.GetValue(Facts) ? 1 : 0);
