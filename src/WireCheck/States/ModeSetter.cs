@@ -61,7 +61,8 @@ internal static class ModeSetter
                 load.SetPower(surge.Power.Value.ToWatts());
                 break;
             default:
-                load.SetIdle(mode.Load(load.Part.Id) != LoadUse.Absent);
+                // What is wired cannot be unplugged.
+                load.SetIdle(mode.Load(load.Part.Id) != LoadUse.Absent || load.Load.At is null);
                 break;
         }
     }

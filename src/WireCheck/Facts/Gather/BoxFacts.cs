@@ -25,11 +25,15 @@ public static class BoxFacts
                 gatherer.Gather(part, subject, context);
             }
 
+            ConnectionGathering.Gather(part, subject, context);
+            StandbyGathering.Gather(part, subject, context);
+
             subjects.Add(subject);
         }
 
         subjects.AddRange(TerminalGatherer.Gather(context));
         FactSubject pack = new(FactCatalogue.PackKind, FactCatalogue.PackKind, box.Pack.Title.Position);
+        PackGathering.Gather(pack, context);
         return new FactTable(pack, subjects);
     }
 }

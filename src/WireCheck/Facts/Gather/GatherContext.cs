@@ -18,6 +18,7 @@ public sealed class GatherContext
         Poles = Circuit.Topology.Poles.Of(box.Wiring, Graph, Sources);
         Ampacities = new AmpacityFinder(this);
         Guards = new GuardFinder(this);
+        States = new GatherStates(this);
     }
 
     public SolvedBox Box { get; }
@@ -44,6 +45,9 @@ public sealed class GatherContext
 
     /// <summary>What guards each conductor.</summary>
     public GuardFinder Guards { get; }
+
+    /// <summary>Further solves that gatherers ask for.</summary>
+    public GatherStates States { get; }
 
     /// <summary>The box with each return conductor off that has a way round it.</summary>
     public IReadOnlyList<LostReturn> LostReturns => _lostReturns ??= ConductorGuardGatherer.SolveLostReturns(this);

@@ -7,6 +7,9 @@ public static class Gatherers
     public static IReadOnlyList<IGatherer> All { get; } =
     [
         new ConductorGatherer(), new FuseGatherer(), new BusbarGatherer(), new JointGatherer(),
+        new CellsGatherer(), new BmsGatherer(), new SwitchGatherer(), new RelayGatherer(), new ShuntGatherer(), new MeterGatherer(),
+        new DiodeGatherer(), new ResistorGatherer(), new ConverterGatherer(), new InverterGatherer(), new PortGatherer(),
+        new LoadGatherer(), new ChargerGatherer(), new VehicleGatherer(), new PanelGatherer(),
     ];
 
     /// <summary>By the kind of part they gather for.</summary>

@@ -1,0 +1,122 @@
+using WireCheck.Circuit.Topology;
+using WireCheck.Circuit.Wiring;
+using WireCheck.Description.Kinds;
+using WireCheck.Facts.Catalogue;
+using WireCheck.States;
+
+namespace WireCheck.Facts.Gather;
+
+/// <summary>Gathers what a bank carries and how its cells share it. Its link bars are gathered as bars.</summary>
+public sealed class CellsGatherer : Gatherer<Cells>
+{
+    /// <summary>States below this part of the largest discharge say nothing about sharing: rounding and standby decide there.</summary>
+    private const double SharingFrom = 0.5;
+
+    public override void Gather(Cells part, FactSubject subject, GatherContext context)
+    {
+        WiredBank bank = (WiredBank)context.Wiring[part.Id];
+        subject.Set(CellsFacts.Series, (double)part.Series.Value);
+        subject.Set(CellsFacts.Parallel, (double)part.Parallel.Value);
+        subject.SetNumber(CellsFacts.NominalVoltage, Banks.NominalVolts(context, part));
+        subject.SetNumber(CellsFacts.ChargeLimit, part.Charge.Limit.Value.Amperes);
+        subject.SetNumber(CellsFacts.DischargeLimit, part.Discharge.Limit.Value.Amperes);
+        NoteIfAssumed(subject, part, part.Charge.Limit, $"charge limit {Keeping.Words(part.Charge.Limit.Value)}");
+        NoteIfAssumed(subject, part, part.Discharge.Limit, $"discharge limit {Keeping.Words(part.Discharge.Limit.Value)}");
+        AddCurrents(bank, subject, context);
+        AddBms(bank, subject, context);
+        AddSharing(bank, subject, context);
+    }
+
+    private static void AddCurrents(WiredBank bank, FactSubject subject, GatherContext context)
+    {
+        foreach (OperatingPoint point in context.SteadyPoints())
+        {
+            double charge = 0;
+            double discharge = 0;
+            foreach (Circuit.Elements.Source cell in bank.CellElements)
+            {
+                charge = Math.Max(charge, point.Amps(cell));
+                discharge = Math.Max(discharge, -point.Amps(cell));
+            }
+
+            subject.Largest(CellsFacts.ChargeCurrent, charge, point);
+            subject.Largest(CellsFacts.DischargeCurrent, discharge, point);
+            subject.Largest(CellsFacts.BankChargeCurrent, Math.Max(0, -Banks.AmpsLeaving(bank, point)), point);
+        }
+    }
+
+    private static void AddBms(WiredBank bank, FactSubject subject, GatherContext context)
+    {
+        if (Banks.BmsOf(context, bank) is not { } bms)
+        {
+            return;
+        }
+
+        int cellsSideBySide = Banks.BanksBehind(context, bms).Sum(b => b.Columns);
+        subject.SetNumber(CellsFacts.BmsChargeLimit, (bms.Bms.ChargeContinuous ?? bms.Bms.Continuous).Value.Amperes);
+        subject.SetNumber(CellsFacts.BmsDischargePerCell, bms.Bms.Continuous.Value.Amperes / cellsSideBySide);
+    }
+
+    private static void AddSharing(WiredBank bank, FactSubject subject, GatherContext context)
+    {
+        WiredBank[] beside = [.. BanksBeside(bank, context)];
+        if (bank.Columns == 1 && beside.Length == 1)
+        {
+            return;
+        }
+
+        OperatingPoint[] points = [.. context.SteadyPoints()];
+        double largest = points.Select(p => beside.Sum(b => Banks.AmpsLeaving(b, p))).DefaultIfEmpty(0).Max();
+        foreach (OperatingPoint point in points)
+        {
+            double together = beside.Sum(b => Banks.AmpsLeaving(b, point));
+            if (largest <= 0 || together < largest * SharingFrom)
+            {
+                continue;
+            }
+
+            Share worst = Worst(bank, beside.Length, together, point);
+            if (subject.Find(CellsFacts.ShareWorst.Name) is not { } held || worst.OverMean > (double)held.Value)
+            {
+                subject.Largest(CellsFacts.ShareWorst, worst.OverMean, point);
+                subject.Set(CellsFacts.ShareWhere, worst.Where);
+            }
+        }
+    }
+
+    private static Share Worst(WiredBank bank, int strings, double together, OperatingPoint point)
+    {
+        Share worst = strings > 1
+            ? new Share(Banks.AmpsLeaving(bank, point) / (together / strings), "The string")
+            : new Share(0, "");
+        if (bank.Columns == 1)
+        {
+            return worst;
+        }
+
+        for (int group = 0; group < bank.Cells.Series.Value; group++)
+        {
+            double[] amps = [.. Enumerable.Range(0, bank.Columns)
+                .Select(column => -point.Amps(bank.CellElements[(group * bank.Columns) + column]))];
+            double mean = amps.Average();
+            int most = Array.IndexOf(amps, amps.Max());
+            double over = amps[most] / mean;
+            if (mean > 0 && over > worst.OverMean)
+            {
+                worst = new Share(over, FormattableString.Invariant($"Cell {most + 1} of group {group + 1}"));
+            }
+        }
+
+        return worst;
+    }
+
+    /// <summary>Banks of the same series count whose positive terminals are joined, contacts counted as closed; itself too.</summary>
+    private static IEnumerable<WiredBank> BanksBeside(WiredBank bank, GatherContext context)
+    {
+        bool[] reached = Reach.From(context.Graph, context.Wiring.Node(bank.Part.Id, "+"), _ => true);
+        return context.Wiring.Of<WiredBank>().Where(b =>
+            b.Cells.Series.Value == bank.Cells.Series.Value && reached[context.Wiring.Node(b.Part.Id, "+")]);
+    }
+
+    private readonly record struct Share(double OverMean, string Where);
+}

@@ -1,0 +1,109 @@
+using WireCheck.Circuit.Solving;
+using WireCheck.Circuit.Wiring;
+using WireCheck.States;
+
+namespace WireCheck.Facts.Gather;
+
+/// <summary>Further solves and sums over solved points that several gatherers share, each done once.</summary>
+public sealed class GatherStates
+{
+    private readonly GatherContext _context;
+    private readonly StateSolver _states;
+    private readonly OperatingPointSolver _solver;
+    private readonly Dictionary<OperatingPoint, OperatingPoint?> _uncut = [];
+    private readonly Dictionary<OperatingPoint, CurrentFlow> _flows = [];
+    private OperatingPoint? _stored;
+
+    internal GatherStates(GatherContext context)
+    {
+        _context = context;
+        _states = new StateSolver(context.Wiring);
+        _solver = new OperatingPointSolver(context.Wiring.Network);
+    }
+
+    /// <summary>Currents of a point in order of their direction.</summary>
+    public CurrentFlow FlowAt(OperatingPoint point)
+    {
+        if (!_flows.TryGetValue(point, out CurrentFlow? flow))
+        {
+            flow = new CurrentFlow(_context.Wiring, point);
+            _flows.Add(point, flow);
+        }
+
+        return flow;
+    }
+
+    /// <summary>
+    /// The same point with every converter and inverter that cut off kept running, relays as they stood; the point itself
+    /// when none cut off; null when the wiring cannot carry that.
+    /// </summary>
+    public OperatingPoint? AsThoughNotCutOff(OperatingPoint point)
+    {
+        if (!point.Inputs.Any(i => i.CutOff))
+        {
+            return point;
+        }
+
+        if (!_uncut.TryGetValue(point, out OperatingPoint? uncut))
+        {
+            uncut = SolveUncut(point);
+            _uncut.Add(point, uncut);
+        }
+
+        return uncut;
+    }
+
+    /// <summary>Voltage from 86 to 85 of a relay at a point, its own contact open and everything else as it stood.</summary>
+    public double? CoilVoltsBeforeClosing(OperatingPoint point, WiredRelay relay)
+    {
+        _states.Solve(point.Mode, point.Corner);
+        relay.Energised = false;
+        Solution solution = _solver.Solve();
+        return solution.Outcome == SolveOutcome.Solved
+            ? solution.Voltage(_context.Wiring.Node(relay.Part.Id, "86"), _context.Wiring.Node(relay.Part.Id, "85"))
+            : null;
+    }
+
+    /// <summary>The stored state at another charge, with the BMS conducting or open.</summary>
+    public OperatingPoint? StoredAt(double stateOfCharge, bool bmsConducts)
+    {
+        if (Stored is not { } stored)
+        {
+            return null;
+        }
+
+        Corner corner = stored.Corner with { Conditions = stored.Corner.Conditions with { StateOfCharge = stateOfCharge } };
+        OperatingPoint point = _states.Solve(stored.Mode, corner, bmsConducts);
+        return point.Solution.Outcome == SolveOutcome.Solved ? point : null;
+    }
+
+    /// <summary>The corner of the stored state in which most current leaves the cells; null when none is solved.</summary>
+    public OperatingPoint? Stored => _stored ??= _context.SolvedPoints()
+        .Where(p => p.Mode.Id == Modes.Stored)
+        .MaxBy(p => Banks.AmpsLeavingAll(_context.Wiring, p));
+
+    private OperatingPoint? SolveUncut(OperatingPoint point)
+    {
+        _states.Solve(point.Mode, point.Corner);
+        foreach (InputState input in point.Inputs.Where(i => i.CutOff))
+        {
+            if (_context.Wiring[input.Id] is IPoweredInput powered)
+            {
+                powered.On = true;
+            }
+        }
+
+        Solution solution = _solver.Solve();
+        return solution.Outcome != SolveOutcome.Solved ? null : new OperatingPoint
+        {
+            Mode = point.Mode,
+            Corner = point.Corner,
+            Solution = solution.Snapshot(),
+            Relays = point.Relays,
+            Inputs = point.Inputs,
+            Undeliverable = point.Undeliverable,
+            RelaysWithTwoStates = point.RelaysWithTwoStates,
+            ChatteringRelays = point.ChatteringRelays,
+        };
+    }
+}

@@ -1,0 +1,72 @@
+using WireCheck.Circuit.Solving;
+using WireCheck.Circuit.Wiring;
+using WireCheck.Description.Kinds;
+using WireCheck.Facts.Catalogue;
+using WireCheck.States;
+
+namespace WireCheck.Facts.Gather;
+
+/// <summary>Gathers what is known of the whole box.</summary>
+public static class PackGathering
+{
+    /// <summary>Sets the facts of the pack.</summary>
+    public static void Gather(FactSubject subject, GatherContext context)
+    {
+        subject.SetNames(
+            PackFacts.UnsolvedStates,
+            context.Box.Points.Where(p => p.Solution.Outcome != SolveOutcome.Solved)
+                .Select(p => $"{p.Mode.Id} ({p.Corner.Words})"));
+        AddInside(subject, context);
+        AddVoltages(subject, context);
+        AddStored(subject, context);
+        ShelfTime.Add(subject, context);
+    }
+
+    private static void AddInside(FactSubject subject, GatherContext context)
+    {
+        OperatingPoint? hot = context.SteadyPoints().FirstOrDefault(p => p.Mode.Id == Modes.Everything && p.Corner.HighestResistance)
+            ?? context.SteadyPoints().FirstOrDefault();
+        if (hot is not null)
+        {
+            subject.Largest(PackFacts.InsideTemperature, context.HottestInsideCelsius, hot);
+        }
+    }
+
+    private static void AddVoltages(FactSubject subject, GatherContext context)
+    {
+        if (!context.Pack.Of<Cells>().Any())
+        {
+            return;
+        }
+
+        subject.SetNumber(PackFacts.NominalVoltage, context.Data.NominalBankVolts(context.Pack));
+        subject.SetNumber(PackFacts.Capacity, Banks.CoulombsOfAll(context));
+        double highest = context.Pack.Of<Cells>().Max(c => c.Window.Value.To.Volts * c.Series.Value);
+        foreach (WiredCharger charger in context.Wiring.Of<WiredCharger>())
+        {
+            int? plus = charger.Output?.A ?? charger.Stage?.OutA;
+            if (plus is { } node && Banks.Feeding(context, node) is not null)
+            {
+                highest = Math.Max(highest, charger.Charger.Voltage.Value.Volts);
+            }
+        }
+
+        subject.SetNumber(PackFacts.HighestVoltage, highest);
+    }
+
+    private static void AddStored(FactSubject subject, GatherContext context)
+    {
+        if (context.States.Stored is not { } stored)
+        {
+            return;
+        }
+
+        subject.SetNumber(PackFacts.StoredCurrent, Math.Max(0, Banks.AmpsLeavingAll(context.Wiring, stored)));
+        (string Id, double Amps)[] consumers = [.. context.Wiring.Parts
+            .Select(p => (p.Part.Id, Amps: StandbyGathering.AmpsOf(p, stored)))
+            .Where(c => c.Amps > 1e-6)
+            .OrderByDescending(c => c.Amps)
+            .ThenBy(c => c.Id, StringComparer.Ordinal)];
+        subject.SetNames(PackFacts.StoredConsumers, consumers.Select(c => $"{c.Id} {Keeping.CurrentWords(c.Amps)}"));
+    }
+}

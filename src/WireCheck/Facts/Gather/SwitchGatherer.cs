@@ -1,0 +1,66 @@
+using WireCheck.Circuit.Wiring;
+using WireCheck.Description.Kinds;
+using WireCheck.Facts.Catalogue;
+using WireCheck.Knowledge;
+
+namespace WireCheck.Facts.Gather;
+
+/// <summary>Gathers a switch's contact and what it switches.</summary>
+public sealed class SwitchGatherer : Gatherer<Switch>
+{
+    /// <summary>
+    /// A bank is named by up to a tenth more than the system it makes: four cells of 3.2 V stand in a 12 V system, eight in
+    /// a 24 V one. Common practice.
+    /// </summary>
+    private const double BankOverSystemVolts = 1.1;
+
+    /// <summary>Row of the derating table for systems above its last one, V.</summary>
+    private const double LastRowVolts = 28;
+
+    public override void Gather(Switch part, FactSubject subject, GatherContext context)
+    {
+        WiredSwitch wired = (WiredSwitch)context.Wiring[part.Id];
+        ContactFacts facts = ContactFacts.Switch;
+        ContactGathering.Add(wired.Poles, facts, subject, context);
+        bool acOnly = part.Contact.AcOnly?.Value == true;
+        subject.SetNumber(facts.RatedCurrent, part.Contact.Amps.Value.Amperes);
+        subject.Set(facts.AcOnly, acOnly);
+        if (!acOnly)
+        {
+            subject.SetNumber(facts.RatedVoltage, (part.Break?.Volts ?? part.Contact.Volts).Value.Volts);
+        }
+
+        subject.SetNumber(facts.BreakCurrent, part.Break?.Amps.Value.Amperes);
+        NoteIfAssumed(subject, part, part.Contact.Amps, $"contact rating {Keeping.Words(part.Contact.Amps.Value)}");
+        NoteIfAssumed(subject, part, part.Contact.Volts, $"contact voltage {Keeping.Words(part.Contact.Volts.Value)}");
+        NoteIfAssumed(subject, part, part.Break?.Amps, $"breaking current {Keeping.Words(part.Break?.Amps.Value ?? default)}");
+        AddDerating(wired, subject, context);
+    }
+
+    private static void AddDerating(WiredSwitch wired, FactSubject subject, GatherContext context)
+    {
+        double volts = context.Data.NominalBankVolts(context.Pack) / BankOverSystemVolts;
+        IReadOnlySet<SwitchedLoad> loads = SwitchedLoads.Of(wired, context);
+        (SwitchedLoad load, double factor) = loads
+            .Select(l => (Load: l, Factor: Factor(context, volts, l)))
+            .MaxBy(l => l.Factor);
+        if (volts > LastRowVolts)
+        {
+            subject.Assume("switch derating of 28 V taken, the highest voltage of its table");
+        }
+
+        subject.Set(SwitchFacts.LoadType, Word(load));
+        subject.SetNumber(SwitchFacts.Derating, factor);
+    }
+
+    private static double Factor(GatherContext context, double volts, SwitchedLoad load) =>
+        context.Library.Switches.LoadFactor(Math.Min(volts, LastRowVolts), load) ?? 1;
+
+    private static string Word(SwitchedLoad load) => load switch
+    {
+        SwitchedLoad.Lamp => "lamp",
+        SwitchedLoad.Inductive => "inductive",
+        SwitchedLoad.Motor => "motor",
+        _ => "resistive",
+    };
+}

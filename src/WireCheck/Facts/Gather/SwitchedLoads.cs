@@ -1,0 +1,82 @@
+using WireCheck.Circuit.Wiring;
+using WireCheck.Description.Kinds;
+using WireCheck.Knowledge;
+using WireCheck.States;
+
+namespace WireCheck.Facts.Gather;
+
+/// <summary>What hangs on a contact, told from the currents that flow through it.</summary>
+internal static class SwitchedLoads
+{
+    /// <summary>
+    /// Kinds of load behind a switch in the state in which it carries most. A coil is inductive; a load that asks for a surge
+    /// starts as a motor does; a pilot lamp counts only where it is all that the switch carries. Never empty.
+    /// </summary>
+    internal static IReadOnlySet<SwitchedLoad> Of(WiredSwitch wired, GatherContext context)
+    {
+        HashSet<SwitchedLoad> kinds = [];
+        bool lamp = false;
+        foreach (Circuit.Elements.Contact pole in wired.Poles)
+        {
+            OperatingPoint? most = context.SteadyPoints().MaxBy(p => Math.Abs(p.Amps(pole)));
+            if (most is null)
+            {
+                continue;
+            }
+
+            CurrentFlow flow = context.States.FlowAt(most);
+            (int before, int after) = most.Amps(pole) >= 0 ? (pole.A, pole.B) : (pole.B, pole.A);
+            HashSet<string> ids = [];
+            Collect(ids, after, flow.OutOf, b => b.To);
+            Collect(ids, before, flow.Into, b => b.From);
+            foreach (string id in ids)
+            {
+                if (context.Wiring[id] is WiredSwitch)
+                {
+                    lamp = true;
+                }
+                else if (KindOf(id, context) is { } kind)
+                {
+                    kinds.Add(kind);
+                }
+            }
+        }
+
+        if (kinds.Count == 0)
+        {
+            kinds.Add(lamp ? SwitchedLoad.Lamp : SwitchedLoad.Resistive);
+        }
+
+        return kinds;
+    }
+
+    /// <summary>Follows the current in its own direction up to what takes it.</summary>
+    private static void Collect(
+        HashSet<string> consumers, int start, Func<int, IReadOnlyList<FlowBranch>> branches, Func<FlowBranch, int> next)
+    {
+        HashSet<int> seen = [start];
+        Stack<int> open = new([start]);
+        while (open.TryPop(out int node))
+        {
+            foreach (FlowBranch branch in branches(node))
+            {
+                if (branch.Takes)
+                {
+                    consumers.Add(branch.PartId);
+                }
+                else if (!branch.Gives && seen.Add(next(branch)))
+                {
+                    open.Push(next(branch));
+                }
+            }
+        }
+    }
+
+    private static SwitchedLoad? KindOf(string id, GatherContext context) => context.Wiring[id] switch
+    {
+        WiredRelay => SwitchedLoad.Inductive,
+        WiredLoad { Load.Surge: not null } => SwitchedLoad.Motor,
+        WiredBank or WiredBms => null,
+        _ => SwitchedLoad.Resistive,
+    };
+}

@@ -1,0 +1,20 @@
+using WireCheck.Circuit.Wiring;
+using WireCheck.Description.Kinds;
+using WireCheck.Facts.Catalogue;
+using WireCheck.States;
+
+namespace WireCheck.Facts.Gather;
+
+/// <summary>Gathers what a vehicle's outlet delivers.</summary>
+public sealed class VehicleGatherer : Gatherer<Vehicle>
+{
+    public override void Gather(Vehicle part, FactSubject subject, GatherContext context)
+    {
+        WiredVehicle vehicle = (WiredVehicle)context.Wiring[part.Id];
+        subject.SetNumber(VehicleFacts.FuseRating, part.Fuse.Value.Amperes);
+        foreach (OperatingPoint point in context.SteadyPoints())
+        {
+            subject.Largest(VehicleFacts.Current, Math.Max(0, -point.Amps(vehicle.Element)), point);
+        }
+    }
+}
