@@ -1,6 +1,7 @@
 using WireCheck.Description;
 using WireCheck.Facts;
 using WireCheck.Facts.Catalogue;
+using WireCheck.Facts.Gather;
 using WireCheck.Findings;
 using WireCheck.Reports;
 using WireCheck.Rules;
@@ -22,10 +23,12 @@ public sealed record CheckOutcome(Report? Report, IReadOnlyList<Problem> Problem
 /// The front door: text in, verdict out. Text becomes a description, its circuit is solved and gives facts, rules
 /// judge them, and judgements become findings.
 /// </summary>
-/// <param name="read">Text to description: file name, text, and where problems go; null when anything is wrong.</param>
 /// <param name="gather">Description to the facts of its solved circuit.</param>
-public sealed class PackCheck(Func<string, string, ProblemList, Pack?> read, Func<Pack, FactTable> gather)
+public sealed class PackCheck(Func<Pack, FactTable> gather)
 {
+    /// <summary>The check as the tool makes it.</summary>
+    public static PackCheck Standard { get; } = new(BoxFacts.Gather);
+
     /// <summary>Judges one description. Wrong input gives problems, never an exception.</summary>
     /// <param name="file">Name of the file as messages print it.</param>
     /// <param name="text">Its text.</param>
@@ -34,13 +37,13 @@ public sealed class PackCheck(Func<string, string, ProblemList, Pack?> read, Fun
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
     public CheckOutcome Check(string file, string text, CheckOptions options, CancellationToken stop = default)
     {
-        ProblemList problems = new();
-        Pack? pack = read(file, text, problems);
-        if (pack is null)
+        ReadResult description = PackReader.Read(file, text, LibraryClasses.Embedded);
+        if (description.Pack is not { } pack)
         {
-            return Wrong(problems);
+            return new CheckOutcome(null, description.Problems);
         }
 
+        ProblemList problems = new();
         IReadOnlyList<RuleSet> sets = FindSets(pack, options.Folder, problems);
         IReadOnlyDictionary<string, double> settings = SettingValues.Resolve(sets, pack.Settings, problems);
         if (!problems.IsEmpty)

@@ -1,0 +1,108 @@
+using System.Text.Json;
+
+namespace WireCheck.Cli.Tests;
+
+public sealed class CheckCommandTests : IDisposable
+{
+    private const string Box = """
+        pack: Small box
+        language: 1
+        surroundings: {ambient: {from: 0 °C, to: 35 °C}}
+        cells:
+          bank: {part: lfp-prismatic-100ah, series: 4, link_resistance: 0.1 mohm}
+
+        """;
+
+    private readonly string _folder = Directory.CreateTempSubdirectory("check-").FullName;
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    [Fact]
+    public void A_report_in_text_goes_to_standard_output_without_colour()
+    {
+        Write("box.yaml", Box);
+
+        ProgramRun run = ProgramRun.In(_folder, "check", "box.yaml");
+
+        run.Output.ShouldStartWith("Small box (box.yaml)\n");
+        run.Output.ShouldNotContain("\u001b");
+        run.Output.ShouldContain("A clean report is no certificate.");
+        run.Errors.ShouldBeEmpty();
+        run.Code.ShouldBeInRange(0, 1);
+    }
+
+    [Fact]
+    public void Json_is_the_same_bytes_twice_and_in_a_file()
+    {
+        Write("box.yaml", Box);
+
+        ProgramRun first = ProgramRun.In(_folder, "check", "box.yaml", "--format", "json");
+        ProgramRun second = ProgramRun.In(_folder, "check", "box.yaml", "--format", "json");
+        ProgramRun filed = ProgramRun.In(_folder, "check", "box.yaml", "--format", "json", "--out", "answer.json");
+
+        second.Output.ShouldBe(first.Output);
+        filed.Output.ShouldBeEmpty();
+        File.ReadAllText(Path.Combine(_folder, "answer.json")).ShouldBe(first.Output);
+        JsonDocument.Parse(first.Output).RootElement.GetProperty("pack").GetString().ShouldBe("Small box");
+    }
+
+    [Theory]
+    [InlineData("advice", 1)]
+    [InlineData("fault", 0)]
+    [InlineData("danger", 0)]
+    public void The_threshold_decides_the_exit_code(string threshold, int code)
+    {
+        Write("box.yaml", Box + "rules: [./mine.yaml]\n");
+        Write("mine.yaml", """
+            - id: box-is-small
+              for: cells
+              severity: advice
+              title: A box is small
+              require: it.id == "x"
+              says: "{{ it.id }} is small."
+              mend: Nothing.
+              why: It is small.
+              source: {work: Nobody, standing: from memory}
+            """);
+
+        ProgramRun run = ProgramRun.In(_folder, "check", "box.yaml", "--fail-on", threshold);
+
+        run.Output.ShouldContain("PASSES, WITH ADVICE: 1 piece of advice.");
+        run.Code.ShouldBe(code);
+    }
+
+    [Fact]
+    public void Every_problem_of_every_file_is_told_on_standard_error_and_nothing_is_printed()
+    {
+        Write("box.yaml", Box);
+        Write("bad.yaml", "pack: Box\nlanguage: 1\nrules: [portable-bax]\n" + Box[Box.IndexOf("surroundings", StringComparison.Ordinal)..]);
+
+        ProgramRun run = ProgramRun.In(_folder, "check", "box.yaml", "bad.yaml", "none.yaml");
+
+        run.Code.ShouldBe(2);
+        run.Output.ShouldBeEmpty();
+        run.Errors.ShouldContain("bad.yaml:3:9: there is no rule set 'portable-bax'");
+        run.Errors.ShouldContain("none.yaml:1:1: there is no such file");
+        run.ShouldShowNoTrace();
+    }
+
+    [Theory]
+    [InlineData("Required argument missing", "check")]
+    [InlineData("'xml' not recognized", "check", "box.yaml", "--format", "xml")]
+    [InlineData("'soon' is no day", "check", "box.yaml", "--today", "soon")]
+    [InlineData("'--fail-at' is no option of check; did you mean '--fail-on'?", "check", "box.yaml", "--fail-at", "fault")]
+    [InlineData("the file cannot be written", "check", "box.yaml", "--out", "no/such/folder/x.json")]
+    public void A_wrong_use_exits_2(string expected, params string[] arguments)
+    {
+        Write("box.yaml", Box);
+
+        ProgramRun run = ProgramRun.In(_folder, arguments);
+
+        run.Code.ShouldBe(2);
+        run.Output.ShouldBeEmpty();
+        run.Errors.ShouldContain(expected);
+        run.ShouldShowNoTrace();
+    }
+
+    private void Write(string name, string text) => File.WriteAllText(Path.Combine(_folder, name), text);
+}
