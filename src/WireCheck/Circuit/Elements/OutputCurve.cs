@@ -13,13 +13,20 @@ public readonly record struct OutputCurve(double Volts, double LimitAmps, double
     /// <summary>Slope above its voltage, S: next to nothing, so that an output without a load still has a voltage.</summary>
     internal const double BlockedSiemens = 1e-7;
 
+    /// <summary>
+    /// Where blocking begins, as a share above its voltage. Without a load the output stands at its voltage but for
+    /// rounding; it must then count as regulated, or a constant-power load finds nothing to lean on and Newton runs off.
+    /// </summary>
+    private const double KneeShare = 1e-10;
+
     /// <summary>Current delivered at an output voltage, A, and its slope, S, never positive.</summary>
     public double Delivered(double volts, out double slope)
     {
-        if (volts > Volts)
+        double knee = Volts * (1 + KneeShare);
+        if (volts > knee)
         {
             slope = -BlockedSiemens;
-            return (Volts - volts) * BlockedSiemens;
+            return ((Volts - knee) / SlopeOhms) + ((knee - volts) * BlockedSiemens);
         }
 
         double regulated = (Volts - volts) / SlopeOhms;
