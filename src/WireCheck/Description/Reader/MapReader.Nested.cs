@@ -13,8 +13,8 @@ internal sealed partial class MapReader
             return value;
         }
 
-        NoteMissing(key, "{…}");
-        return read(Nested(key, [], _context.Muted()));
+        // Each value that the absent mapping must hold is told by its own name.
+        return read(Nested(key, [], _context));
     }
 
     /// <summary>A nested mapping, or null when no layer gives it.</summary>
@@ -83,9 +83,10 @@ internal sealed partial class MapReader
     /// <summary>A mapping that is an entry of a list.</summary>
     internal T Entry<T>(string key, Layer layer, Func<MapReader, T> read)
     {
-        MapReader reader = new(_context, [layer], Path(key), _shape.Note(key))
+        string subject = Section.Length == 0 ? $"an entry of '{Path(key)}'" : $"an entry of '{Path(key)}' of {Id}";
+        MapReader reader = new(_context, [layer with { Subject = subject }], "", _shape.Note(key))
         {
-            Id = Id, Position = layer.Map.Position, Section = Section, ClassName = ClassName,
+            Id = subject, Position = layer.Map.Position, Section = Section, ClassName = ClassName,
         };
         return ReadNested(reader, read);
     }
@@ -208,7 +209,11 @@ internal sealed partial class MapReader
             }
         }
 
-        _context.Problems.Add(Position, InputMessages.OneOfLoad(Id, []));
+        if (!_context.ClassIsUnknown)
+        {
+            _context.Problems.Add(Position, InputMessages.OneOfLoad(Id, []));
+        }
+
         return null;
     }
 
