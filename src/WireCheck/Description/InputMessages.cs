@@ -24,8 +24,8 @@ internal static class InputMessages
     internal static string UnknownSection(string key, IReadOnlyCollection<string> known) =>
         $"there is no section '{key}'; {NearestOrAll(key, known)}";
 
-    internal static string Missing(string subject, string words, string path, string example, bool hasClasses) =>
-        $"{subject} has no {words}; write `{Nested(path, example)}`" + (hasClasses ? " or name a part class with `part:`" : "");
+    internal static string Missing(string subject, string words, string key, string example, bool hasClasses) =>
+        $"{subject} has no {words}; write `{key}: {example}`" + (hasClasses ? " or name a part class with `part:`" : "");
 
     internal static string MissingForAll(string subject, string words, string key, string example) =>
         $"{subject} has no {words}; write `{key}: {example}`, or for all at once `defaults: {{conductor: {{{key}: {example}}}}}`";
@@ -81,10 +81,10 @@ internal static class InputMessages
         $"'{key}' of {subject} names '{Short(id)}', which is no part of this box{Nearest(id, ids)}";
 
     internal static string UnknownTerminal(TerminalReference reference, Part part) =>
-        $"{Short(reference.ToString())}: {One(part)} has {string.Join(' ', part.Terminals)}{NearestTerminal(reference.Terminal, part.Terminals)}";
+        $"{Short(reference.ToString())}: a {part.Kind} has {string.Join(' ', part.Terminals)}{Nearest(reference.Terminal, part.Terminals)}";
 
     internal static string NoTerminals(TerminalReference reference, string kind) =>
-        $"{Short(reference.ToString())}: {WithArticle(kind)} has no terminals";
+        $"{Short(reference.ToString())}: a {kind} has no terminals";
 
     internal static string WhichTerminal(string subject, string key, Part part) =>
         $"'{key}' of {subject} is '{part.Id}', which has several terminals; say which: {string.Join(' ', part.Terminals.Select(t => $"{part.Id}.{t}"))}";
@@ -94,7 +94,7 @@ internal static class InputMessages
         : $"{Short(reference.ToString())}: the studs of a busbar are numbered from 1";
 
     internal static string WrongKind(string subject, string key, Part part, IEnumerable<string> due) =>
-        $"'{key}' of {subject} names '{part.Id}', {One(part)}; it can be {string.Join(" or ", due.Select(WithArticle))}";
+        $"'{key}' of {subject} names '{part.Id}', a {part.Kind}; it can be a {string.Join(" or a ", due)}";
 
     internal static string SeveralLegs(string subject, string key, string id, int legs) =>
         $"'{key}' of {subject} names '{id}', which has {legs} legs; say which: {id}/1 to {id}/{legs}";
@@ -164,13 +164,6 @@ internal static class InputMessages
         };
     }
 
-    /// <summary>As it is written in the file: <c>coil.voltage</c> becomes <c>coil: {voltage: 12 V}</c>.</summary>
-    private static string Nested(string path, string example)
-    {
-        int dot = path.IndexOf('.', StringComparison.Ordinal);
-        return dot < 0 ? $"{path}: {example}" : $"{path[..dot]}: {{{Nested(path[(dot + 1)..], example)}}}";
-    }
-
     private static string NearestOrAll(string written, IReadOnlyCollection<string> known)
     {
         if (NearestName.Find(written, known) is string nearest)
@@ -178,25 +171,13 @@ internal static class InputMessages
             return $"nearest is '{nearest}'";
         }
 
-        const int MostListed = 40;
+        const int MostListed = 30;
         string more = known.Count > MostListed ? " …" : "";
         return $"it can be {string.Join(", ", known.Take(MostListed))}{more}";
     }
 
     private static string Nearest(string written, IEnumerable<string> known) =>
         NearestName.Find(written, known) is string nearest ? $"; nearest is {nearest}" : "";
-
-    /// <summary>A terminal has few letters, so that only another case or a slip in a longer name points at one.</summary>
-    private static string NearestTerminal(string written, IReadOnlyList<string> terminals)
-    {
-        string? nearest = terminals.FirstOrDefault(t => string.Equals(t, written, StringComparison.OrdinalIgnoreCase))
-            ?? (written.Length > 2 ? NearestName.Find(written, terminals.Where(t => t.Length > 2)) : null);
-        return nearest is null ? "" : $"; nearest is {nearest}";
-    }
-
-    private static string One(Part part) => part.Kind == "cells" ? "a bank of cells" : WithArticle(part.Kind);
-
-    private static string WithArticle(string noun) => "aeiou".Contains(noun[0], StringComparison.Ordinal) ? $"an {noun}" : $"a {noun}";
 
     private static string Count(int number, string one, string? many = null) =>
         number == 1 ? $"1 {one}" : FormattableString.Invariant($"{number} {many ?? one + "s"}");

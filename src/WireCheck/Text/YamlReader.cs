@@ -34,12 +34,6 @@ public static class YamlReader
             return null;
         }
 
-        if (NotText(text) is { } notText)
-        {
-            problems.Add(start, notText);
-            return null;
-        }
-
         try
         {
             return new YamlTreeBuilder(file, text, limits, problems).Build();
@@ -51,25 +45,9 @@ public static class YamlReader
         catch (YamlException error)
         {
             Position at = new(file, (int)Math.Max(1, error.Start.Line), (int)Math.Max(1, error.Start.Column));
-            problems.Add(YamlSyntaxWords.For(text, at, error));
-        }
-        catch (Exception error) when (error is InvalidOperationException or ArgumentException or IndexOutOfRangeException or FormatException)
-        {
-            // On some nonsense the parser fails in ways of its own, which tell no place.
-            problems.Add(start, "this is not valid YAML");
+            problems.Add(at, YamlSyntaxWords.For(text, at, error));
         }
 
         return null;
-    }
-
-    private static string? NotText(string text)
-    {
-        if (text.Contains('\0', StringComparison.Ordinal))
-        {
-            return "this is not a text file: it holds binary data";
-        }
-
-        // What a decoder writes in the place of bytes that are not UTF-8.
-        return text.Contains('\uFFFD', StringComparison.Ordinal) ? "this is not UTF-8 text; save the file as UTF-8" : null;
     }
 }

@@ -56,7 +56,6 @@ internal static class ConductorReader
 
     private static IReadOnlyList<TerminalReference> ReadTo(MapReader r)
     {
-        r.Has("to", typeof(string));
         if (r.Top("to") is not (YamlList list, Layer layer))
         {
             return [r.Terminal("to")];

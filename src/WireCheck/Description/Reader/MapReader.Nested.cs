@@ -13,8 +13,8 @@ internal sealed partial class MapReader
             return value;
         }
 
-        // Each value that the absent mapping must hold is told by its own name.
-        return read(Nested(key, [], _context));
+        NoteMissing(key, "{…}");
+        return read(Nested(key, [], _context.Muted()));
     }
 
     /// <summary>A nested mapping, or null when no layer gives it.</summary>
@@ -83,10 +83,9 @@ internal sealed partial class MapReader
     /// <summary>A mapping that is an entry of a list.</summary>
     internal T Entry<T>(string key, Layer layer, Func<MapReader, T> read)
     {
-        string subject = Section.Length == 0 ? $"an entry of '{Path(key)}'" : $"an entry of '{Path(key)}' of {Id}";
-        MapReader reader = new(_context, [layer with { Subject = subject }], "", _shape.Note(key))
+        MapReader reader = new(_context, [layer], Path(key), _shape.Note(key))
         {
-            Id = subject, Position = layer.Map.Position, Section = Section, ClassName = ClassName,
+            Id = Id, Position = layer.Map.Position, Section = Section, ClassName = ClassName,
         };
         return ReadNested(reader, read);
     }
@@ -209,11 +208,7 @@ internal sealed partial class MapReader
             }
         }
 
-        if (!_context.ClassIsUnknown)
-        {
-            _context.Problems.Add(Position, InputMessages.OneOfLoad(Id, []));
-        }
-
+        _context.Problems.Add(Position, InputMessages.OneOfLoad(Id, []));
         return null;
     }
 

@@ -159,16 +159,11 @@ internal sealed partial class MapReader
 
     private void NoteMissing(string key, string example)
     {
-        if (_context.ClassIsUnknown)
-        {
-            return;
-        }
-
         string words = Path(key).Replace('.', ' ').Replace('_', ' ');
         bool hasClasses = ClassName is null && _context.Classes.Names(Section).Any();
         string message = Section == SectionNames.Conductors && key is "insulation" or "ends"
             ? InputMessages.MissingForAll(Id, words, key, example)
-            : InputMessages.Missing(Id, words, Path(key), example, hasClasses);
+            : InputMessages.Missing(Id, words, key, example, hasClasses);
         _context.Problems.Add(Position, message);
     }
 }

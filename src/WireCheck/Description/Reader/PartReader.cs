@@ -77,18 +77,14 @@ internal sealed class PartReader
             layers.Add(new Layer(defaults, Origin.Written, $"defaults of {kind}"));
         }
 
-        (string? className, bool isKnown) = AddClasses(section, id, layers);
-        ReadContext context = isKnown ? _context : _context with { ClassIsUnknown = true };
-        MapReader reader = MapReader.Root(context, section, id, entry.Key.Position, layers, className);
+        string? className = AddClasses(section, id, layers);
+        MapReader reader = MapReader.Root(_context, section, id, entry.Key.Position, layers, className);
         reader.Has("part", typeof(string));
         return reader;
     }
 
-    /// <summary>
-    /// Adds the class that a layer names, then the class that this one names, and so on. Returns the first name,
-    /// and whether every name was found.
-    /// </summary>
-    private (string? First, bool IsKnown) AddClasses(string section, string id, List<Layer> layers)
+    /// <summary>Adds the class that a layer names, then the class that this one names, and so on.</summary>
+    private string? AddClasses(string section, string id, List<Layer> layers)
     {
         List<string> chain = [];
         string? first = null;
@@ -102,7 +98,7 @@ internal sealed class PartReader
                     _context.Problems.Add(wrong.Position, InputMessages.NotASingleValue(from.Subject, "part", wrong.InWords));
                 }
 
-                return (first, false);
+                break;
             }
 
             first ??= name.Text;
@@ -114,14 +110,14 @@ internal sealed class PartReader
                 _context.Problems.Add(name.Position, loops
                     ? InputMessages.ClassLoop(id, chain)
                     : InputMessages.UnknownClass(from.Subject, name.Text, section, [.. _context.Classes.Names(section)]));
-                return (first, false);
+                break;
             }
 
             from = new Layer(values, Origin.PartClass, $"part class {name.Text}");
             layers.Add(from);
         }
 
-        return (first, true);
+        return first;
     }
 
     private void NoteBadId(string id, string section, Position place)

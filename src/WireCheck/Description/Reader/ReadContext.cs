@@ -11,12 +11,6 @@ internal sealed record ReadContext(ProblemList Problems, IPartClasses Classes, R
     /// <summary>Nothing is read: every reader is walked with nothing in it, to learn which keys it knows.</summary>
     internal bool Recording { get; init; }
 
-    /// <summary>
-    /// A part class that does not exist is already told, so that nothing is missing for which a right class
-    /// would have stood in.
-    /// </summary>
-    internal bool ClassIsUnknown { get; init; }
-
     /// <summary>The same, with problems and references thrown away: for a mapping whose absence is already told.</summary>
     internal ReadContext Muted() => this with { Problems = new ProblemList(), References = new ReferenceList() };
 }
