@@ -138,6 +138,11 @@ internal static class InputMessages
     internal static string ShortedBank(string bank, IEnumerable<string> by) =>
         $"{bank} is shorted by a zero resistance between its poles: {string.Join(", ", by)}";
 
+    internal static string AgainstSchema(string path, string? what, string? example) =>
+        $"'{Short(path)}' does not fit the schema of descriptions"
+        + (what is null ? "" : $"; it is: {what.TrimEnd('.')}")
+        + (example is null ? "" : $", such as {example}");
+
     /// <summary>A fault in a value, with what would be right.</summary>
     internal static string Value(string subject, string key, QuantityFault fault, string due, string example)
     {

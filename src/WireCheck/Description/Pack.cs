@@ -45,6 +45,12 @@ public sealed class Pack
 
     public IReadOnlyList<Reading> Measured { get; init; } = [];
 
+    /// <summary>Wire at hand, for the cut list.</summary>
+    public IReadOnlyList<StockReel> Stock { get; init; } = [];
+
+    /// <summary>Prices, for the parts list; null when none are given.</summary>
+    public CostList? Costs { get; init; }
+
     /// <summary>All parts of one kind, in the order of the file.</summary>
     public IEnumerable<T> Of<T>()
         where T : Part => Parts.OfType<T>();

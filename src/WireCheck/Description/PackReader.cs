@@ -40,9 +40,21 @@ public sealed class PackReader
 
     private static Pack? Read(string fileName, string text, ProblemList problems, IPartClasses classes)
     {
-        YamlMap? root = YamlReader.ReadMap(fileName, text, YamlLimits.Default, problems);
-        Pack? pack = root is null ? null : new PackReader(fileName, root, classes, problems).ReadPack();
-        return problems.IsEmpty ? pack : null;
+        SchemaCheck.Begin();
+        ProblemList own = new();
+        YamlMap? root = YamlReader.ReadMap(fileName, text, YamlLimits.Default, own);
+        Pack? pack = root is null ? null : new PackReader(fileName, root, classes, own).ReadPack();
+        if (root is not null)
+        {
+            SchemaCheck.Check(root, own);
+        }
+
+        foreach (Problem problem in own.InOrder())
+        {
+            problems.Add(problem.Position, problem.Message);
+        }
+
+        return own.IsEmpty ? pack : null;
     }
 
     private Pack ReadPack()
@@ -69,10 +81,12 @@ public sealed class PackReader
             Paths = _head.Paths(),
             Waivers = _head.Reader.List("waivers", IntentReaders.ReadWaiver),
             Measured = _head.Reader.List("measured", IntentReaders.ReadReading),
+            Stock = _head.Reader.List("stock", SupplyReaders.ReadReel),
+            Costs = _head.Reader.OptionalMap("costs", SupplyReaders.ReadCosts),
         };
         new ReferenceResolver(_context, parts, conductors).Resolve();
         ModeNames.Check(_context.Problems, pack);
-        Solvability.Check(_context.Problems, pack);
+        Solvability.Check(_context.Problems, pack, _root.Position);
         return pack;
     }
 

@@ -50,6 +50,9 @@ public sealed class Converter : Part
 
     public Given<PartPlace>? Place { get; init; }
 
+    /// <summary>Part of its losses that stays in the box; null means all of them.</summary>
+    public Given<Ratio>? Heat { get; init; }
+
     public override IReadOnlyList<string> Terminals => ["in+", "in-", "out+", "out-", "enable"];
 
     internal static Converter Read(MapReader r) => new()
@@ -72,6 +75,7 @@ public sealed class Converter : Part
         NegativeResistance = r.Optional<ElectricResistance>("negative_resistance"),
         EnabledBy = r.PartId("enabled_by", "switch", "relay"),
         Place = r.Optional<PartPlace>("place"),
+        Heat = r.Optional<Ratio>("heat", Bounds.ShareOrNone),
     };
 }
 

@@ -60,6 +60,9 @@ public sealed class Inverter : Part
 
     public Given<PartPlace>? Place { get; init; }
 
+    /// <summary>Part of its losses that stays in the box; null means all of them.</summary>
+    public Given<Ratio>? Heat { get; init; }
+
     public override IReadOnlyList<string> Terminals => ["in+", "in-", "enable"];
 
     internal static Inverter Read(MapReader r) => new()
@@ -88,6 +91,7 @@ public sealed class Inverter : Part
         OutletBreaker = r.Optional<ElectricCurrent>("outlet_breaker"),
         Earth = r.Optional<string>("earth"),
         Place = r.Optional<PartPlace>("place"),
+        Heat = r.Optional<Ratio>("heat", Bounds.ShareOrNone),
     };
 }
 

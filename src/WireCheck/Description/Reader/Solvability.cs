@@ -9,11 +9,11 @@ internal static class Solvability
     /// <summary>Most cells of a bank.</summary>
     private const int MostCells = 20_000;
 
-    internal static void Check(ProblemList problems, Pack pack)
+    internal static void Check(ProblemList problems, Pack pack, Position start)
     {
         if (!pack.Of<Cells>().Any())
         {
-            problems.Add(new Position(pack.File, 1, 1), InputMessages.NoBattery());
+            problems.Add(start, InputMessages.NoBattery());
         }
 
         foreach (Cells bank in pack.Of<Cells>())

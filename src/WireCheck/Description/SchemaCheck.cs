@@ -1,0 +1,64 @@
+using Newtonsoft.Json.Linq;
+using NJsonSchema;
+using NJsonSchema.Validation;
+using WireCheck.Description.Reader;
+using WireCheck.Text;
+
+namespace WireCheck.Description;
+
+/// <summary>
+/// Holds a description against <c>schema/pack.schema.json</c>, the same file that editors load. The typed
+/// reader says more clearly what is wrong, so only what it let pass is told here.
+/// </summary>
+internal static class SchemaCheck
+{
+    private const string ResourceName = "schema/pack.schema.json";
+
+    // The schema takes longer to load than a small description to read: it loads beside the reading.
+    private static readonly Lazy<Task<JsonSchema>> Schema = new(() => Task.Run(LoadAsync));
+
+    private static readonly JsonLoadSettings WithPlaces = new() { LineInfoHandling = LineInfoHandling.Load };
+
+    /// <summary>Starts loading the schema on another thread, if that was not done before.</summary>
+    internal static void Begin() => _ = Schema.Value;
+
+    /// <summary>Notes what does not fit the schema, where nothing in the same piece is noted yet.</summary>
+    internal static void Check(YamlMap root, ProblemList problems)
+    {
+        using YamlJsonReader reader = new(root);
+        JToken document = JToken.Load(reader, WithPlaces);
+        ICollection<ValidationError> errors = Schema.Value.GetAwaiter().GetResult().Validate(document);
+        if (errors.Count == 0)
+        {
+            return;
+        }
+
+        ToldPlaces told = new(root, problems.InOrder());
+        foreach (ValidationError error in errors)
+        {
+            Position place = new(root.Position.File, Math.Max(1, error.LineNumber), Math.Max(1, error.LinePosition));
+            if (!told.Within(place))
+            {
+                string path = (error.Path ?? "").TrimStart('#', '/');
+                problems.Add(place, InputMessages.AgainstSchema(path, error.Schema.Description, ExampleOf(error.Schema)));
+            }
+        }
+    }
+
+    /// <summary>The schema as text.</summary>
+    internal static string Text()
+    {
+        using Stream stream = typeof(SchemaCheck).Assembly.GetManifestResourceStream(ResourceName)
+            ?? throw new InvalidOperationException($"{ResourceName} is not built in");
+        using StreamReader reader = new(stream);
+        return reader.ReadToEnd();
+    }
+
+    private static Task<JsonSchema> LoadAsync() => JsonSchema.FromJsonAsync(Text());
+
+    private static string? ExampleOf(JsonSchema schema) =>
+        schema.ExtensionData?.TryGetValue("examples", out object? examples) == true
+        && examples is IEnumerable<object?> list && list.FirstOrDefault() is (string or long or double) and object first
+            ? Convert.ToString(first, System.Globalization.CultureInfo.InvariantCulture)
+            : null;
+}
