@@ -81,7 +81,7 @@ internal static class InputMessages
         $"'{key}' of {subject} names '{Short(id)}', which is no part of this box{Nearest(id, ids)}";
 
     internal static string UnknownTerminal(TerminalReference reference, Part part) =>
-        $"{Short(reference.ToString())}: a {part.Kind} has {string.Join(' ', part.Terminals)}{Nearest(reference.Terminal, part.Terminals)}";
+        $"{Short(reference.ToString())}: {WithArticle(part.Kind)} has {string.Join(' ', part.Terminals)}{Nearest(reference.Terminal, part.Terminals)}";
 
     internal static string NoTerminals(TerminalReference reference, string kind) =>
         $"{Short(reference.ToString())}: a {kind} has no terminals";
@@ -94,7 +94,7 @@ internal static class InputMessages
         : $"{Short(reference.ToString())}: the studs of a busbar are numbered from 1";
 
     internal static string WrongKind(string subject, string key, Part part, IEnumerable<string> due) =>
-        $"'{key}' of {subject} names '{part.Id}', a {part.Kind}; it can be a {string.Join(" or a ", due)}";
+        $"'{key}' of {subject} names '{part.Id}', {WithArticle(part.Kind)}; it can be {string.Join(" or ", due.Select(WithArticle))}";
 
     internal static string SeveralLegs(string subject, string key, string id, int legs) =>
         $"'{key}' of {subject} names '{id}', which has {legs} legs; say which: {id}/1 to {id}/{legs}";
@@ -183,6 +183,9 @@ internal static class InputMessages
 
     private static string Nearest(string written, IEnumerable<string> known) =>
         NearestName.Find(written, known) is string nearest ? $"; nearest is {nearest}" : "";
+
+    private static string WithArticle(string kind) =>
+        kind is "cells" or "bms" ? $"the {kind}" : "aeiou".Contains(kind[0], StringComparison.Ordinal) ? $"an {kind}" : $"a {kind}";
 
     private static string Count(int number, string one, string? many = null) =>
         number == 1 ? $"1 {one}" : FormattableString.Invariant($"{number} {many ?? one + "s"}");

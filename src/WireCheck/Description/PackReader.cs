@@ -51,7 +51,7 @@ public sealed class PackReader
 
         foreach (Problem problem in own.InOrder())
         {
-            problems.Add(problem.Position, problem.Message);
+            problems.Add(problem);
         }
 
         return own.IsEmpty ? pack : null;
@@ -76,12 +76,12 @@ public sealed class PackReader
             Parts = parts,
             Conductors = conductors,
             StaysLive = _head.Reader.PartIds("stays_live"),
-            OutsideLinks = _head.Reader.List("outside_links", IntentReaders.ReadOutsideLink),
+            OutsideLinks = _head.Listed("outside_links", "outside link", IntentReaders.ReadOutsideLink),
             Modes = modes,
             Paths = _head.Paths(),
-            Waivers = _head.Reader.List("waivers", IntentReaders.ReadWaiver),
-            Measured = _head.Reader.List("measured", IntentReaders.ReadReading),
-            Stock = _head.Reader.List("stock", SupplyReaders.ReadReel),
+            Waivers = _head.Listed("waivers", "waiver", IntentReaders.ReadWaiver),
+            Measured = _head.Listed("measured", "reading", IntentReaders.ReadReading),
+            Stock = _head.Listed("stock", "reel", SupplyReaders.ReadReel),
             Costs = _head.Reader.OptionalMap("costs", SupplyReaders.ReadCosts),
         };
         new ReferenceResolver(_context, parts, conductors).Resolve();

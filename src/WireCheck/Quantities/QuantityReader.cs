@@ -35,7 +35,7 @@ public static class QuantityReader
         string lower = text[..dots];
         Parsed<(double Number, string After)> split = NumberScanner.Split(lower);
         Parsed<T> from = split.Fault is null && split.Value.After.Length == 0
-            ? Make(split.Value.Number, unit, lower.Trim(), kind, bounds)
+            ? Make(split.Value.Number, unit, $"{lower.Trim()} {unit}", kind, bounds)
             : Read(lower, kind, bounds);
         return from.Fault is not null ? from.Fault : InOrder(from.Value, to.Value, text.Trim(), kind);
     }

@@ -6,12 +6,14 @@ public static class NearestName
     /// <summary>
     /// The candidate with the fewest single-letter edits (insertion, deletion, replacement, swap of
     /// neighbours) from <paramref name="written"/>, case ignored; null when none is within a third of its
-    /// length (at least 2). Ties go to the first candidate.
+    /// length (at least 2). Of two, the one whose letters lie nearer in the alphabet (87 before 85 for 88),
+    /// then the first.
     /// </summary>
     public static string? Find(string written, IEnumerable<string> candidates)
     {
         string? best = null;
         int limit = Math.Max(2, written.Length / 3);
+        int gap = int.MaxValue;
         foreach (string candidate in candidates)
         {
             if (Math.Abs(candidate.Length - written.Length) > limit)
@@ -20,10 +22,11 @@ public static class NearestName
             }
 
             int distance = Distance(written.ToLowerInvariant(), candidate.ToLowerInvariant());
-            if (distance < limit || (distance == limit && best is null))
+            if (distance < limit || (distance == limit && Gap(written, candidate) < gap))
             {
                 best = candidate;
                 limit = distance;
+                gap = Gap(written, candidate);
             }
         }
 
@@ -44,6 +47,9 @@ public static class NearestName
 
         return cost[left.Length, right.Length];
     }
+
+    private static int Gap(string left, string right) =>
+        left.Zip(right, (l, r) => Math.Abs(l - r)).Sum() + (100 * Math.Abs(left.Length - right.Length));
 
     private static int CellCost(int[,] cost, string left, string right, int i, int j)
     {

@@ -14,6 +14,9 @@ public sealed class ProblemList
     /// <summary>Notes a problem.</summary>
     public void Add(Position position, string message) => _problems.Add(new Problem(position, message));
 
+    /// <summary>Notes a problem that is already put in words.</summary>
+    public void Add(Problem problem) => _problems.Add(problem);
+
     /// <summary>All problems, in the order of the file.</summary>
     public IReadOnlyList<Problem> InOrder() =>
         [.. _problems.OrderBy(p => p.Position).ThenBy(p => p.Message, StringComparer.Ordinal)];

@@ -34,6 +34,12 @@ public static class YamlReader
             return null;
         }
 
+        if (text.Contains('\0', StringComparison.Ordinal))
+        {
+            problems.Add(start, YamlSyntaxWords.Binary);
+            return null;
+        }
+
         try
         {
             return new YamlTreeBuilder(file, text, limits, problems).Build();
@@ -44,8 +50,7 @@ public static class YamlReader
         }
         catch (YamlException error)
         {
-            Position at = new(file, (int)Math.Max(1, error.Start.Line), (int)Math.Max(1, error.Start.Column));
-            problems.Add(at, YamlSyntaxWords.For(text, at, error));
+            problems.Add(YamlSyntaxWords.For(file, text, error));
         }
 
         return null;

@@ -5,34 +5,35 @@ namespace WireCheck.Text;
 /// <summary>Turns a parser's complaint into words for a builder.</summary>
 internal static class YamlSyntaxWords
 {
-    internal static string For(string text, Position at, YamlException error)
+    /// <summary>What a file with bytes of nothing is.</summary>
+    internal const string Binary = "this is not a text file: it holds binary data";
+
+    internal static Problem For(string file, string text, YamlException error)
     {
-        if (text.AsSpan().IndexOfAnyInRange('\0', '\b') >= 0)
-        {
-            return "this is not a text file: it holds binary data";
-        }
-
-        string line = LineOf(text, at.Line);
-        if (line.TrimStart(' ').StartsWith('\t'))
-        {
-            return "this line is indented with a tab; YAML takes only spaces";
-        }
-
+        Position at = new(file, (int)Math.Max(1, error.Start.Line), (int)Math.Max(1, error.Start.Column));
         string reason = error.InnerException?.Message ?? error.Message;
-        return $"this is not valid YAML: {reason.TrimEnd('.')}";
+
+        // The parser blames the mapping around the tab; the builder needs the line that has it.
+        if (reason.Contains("tab", StringComparison.OrdinalIgnoreCase) && LineIndentedWithTab(text, at.Line) is int line)
+        {
+            return new Problem(new Position(file, line, 1), "this line is indented with a tab; YAML takes only spaces");
+        }
+
+        return new Problem(at, $"this is not valid YAML: {reason.TrimEnd('.')}");
     }
 
-    private static string LineOf(string text, int line)
+    private static int? LineIndentedWithTab(string text, int from)
     {
-        ReadOnlySpan<char> rest = text;
-        foreach (ReadOnlySpan<char> current in rest.EnumerateLines())
+        int number = 0;
+        foreach (ReadOnlySpan<char> line in text.AsSpan().EnumerateLines())
         {
-            if (--line == 0)
+            number++;
+            if (number >= from && line.TrimStart(' ').StartsWith("\t", StringComparison.Ordinal))
             {
-                return current.ToString();
+                return number;
             }
         }
 
-        return "";
+        return null;
     }
 }

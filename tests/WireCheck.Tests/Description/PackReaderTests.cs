@@ -47,9 +47,7 @@ public sealed class PackReaderTests
         return files;
     }
 
-    private static string Root => Path.GetFullPath(Path.Combine(Folder(), "../../.."));
+    private static string Root => Golden.Root;
 
-    private static string Here(string name) => File.ReadAllText(Path.Combine(Folder(), name));
-
-    private static string Folder([System.Runtime.CompilerServices.CallerFilePath] string file = "") => Path.GetDirectoryName(file)!;
+    private static string Here(string name) => File.ReadAllText(Path.Combine(Root, "tests/WireCheck.Tests/Description", name));
 }

@@ -21,7 +21,7 @@ public sealed class Shunt : Part
         Id = r.Id,
         Position = r.Position,
         ClassName = r.ClassName,
-        Rated = r.Required<ElectricCurrent>("rated"),
-        Drop = r.Required<ElectricPotential>("drop"),
+        Rated = r.Required<ElectricCurrent>("rated", example: "100 A"),
+        Drop = r.Required<ElectricPotential>("drop", example: "75 mV"),
     };
 }

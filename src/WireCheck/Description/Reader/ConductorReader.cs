@@ -56,6 +56,7 @@ internal static class ConductorReader
 
     private static IReadOnlyList<TerminalReference> ReadTo(MapReader r)
     {
+        r.Has("to", typeof(string));
         if (r.Top("to") is not (YamlList list, Layer layer))
         {
             return [r.Terminal("to")];
@@ -73,6 +74,7 @@ internal static class ConductorReader
 
     private static IReadOnlyList<Given<Length>> ReadLengths(MapReader r, int legs)
     {
+        r.Has("length", typeof(Length));
         if (r.Top("length") is not (YamlList list, Layer layer))
         {
             return [r.Required<Length>("length")];
@@ -92,6 +94,7 @@ internal static class ConductorReader
     private static (ConductorEnd From, ConductorEnd To) ReadEnds(MapReader r)
     {
         r.Has("ends", typeof(string));
+        r.OptionalMapWhileRecording("ends", ConductorEnd.Read);
         IReadOnlyList<(YamlNode Node, Layer Layer)> items = r.OneOrMany("ends", typeof(string));
         switch (items.Count)
         {

@@ -125,6 +125,29 @@ internal sealed class HeadReader
         return values;
     }
 
+    /// <summary>A section that is a list of mappings; messages call its entries "waiver 1", "waiver 2".</summary>
+    internal IReadOnlyList<T> Listed<T>(string section, string word, Func<MapReader, T> read)
+    {
+        Reader.Has(section);
+        List<T> values = [];
+        int number = 0;
+        foreach ((YamlNode node, Layer _) in Reader.Items(section))
+        {
+            string name = FormattableString.Invariant($"{word} {++number}");
+            if (node is not YamlMap map)
+            {
+                _context.Problems.Add(node.Position, InputMessages.NotAMapping(name, node.InWords));
+                continue;
+            }
+
+            MapReader reader = MapReader.Root(_context, section, name, map.Position, [new Layer(map, Origin.Written, name)]);
+            values.Add(read(reader));
+            reader.NoteUnknownKeys();
+        }
+
+        return values;
+    }
+
     private T Named<T>(string name, YamlNode? node, Func<MapReader, T> read)
     {
         YamlMap map = node as YamlMap ?? new YamlMap(_root.Position, []);

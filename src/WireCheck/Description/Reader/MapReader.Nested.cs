@@ -38,6 +38,15 @@ internal sealed partial class MapReader
         return layers.Count > 0 || _context.Recording ? ReadNested(Nested(key, layers, _context), read) : default;
     }
 
+    /// <summary>Learns the keys of a mapping that may stand instead of a single value.</summary>
+    internal void OptionalMapWhileRecording<T>(string key, Func<MapReader, T> read)
+    {
+        if (_context.Recording)
+        {
+            OptionalMap(key, read);
+        }
+    }
+
     /// <summary>A list of mappings; empty when no layer gives it.</summary>
     internal IReadOnlyList<T> List<T>(string key, Func<MapReader, T> read)
     {
@@ -85,7 +94,7 @@ internal sealed partial class MapReader
     {
         MapReader reader = new(_context, [layer], Path(key), _shape.Note(key))
         {
-            Id = Id, Position = layer.Map.Position, Section = Section, ClassName = ClassName,
+            Id = Id, Position = layer.Map.Position, Section = Section, ClassName = ClassName, WithoutClass = WithoutClass,
         };
         return ReadNested(reader, read);
     }
@@ -249,5 +258,6 @@ internal sealed partial class MapReader
             Position = layers.Count > 0 ? layers[0].Map.Position : Position,
             Section = Section,
             ClassName = ClassName,
+            WithoutClass = WithoutClass,
         };
 }

@@ -35,6 +35,9 @@ internal sealed partial class MapReader
     /// <summary>The part class, or null.</summary>
     internal string? ClassName { get; init; }
 
+    /// <summary>What is missing is not told, since the class that should give it could not be found.</summary>
+    internal bool WithoutClass { get; init; }
+
     /// <summary>Keys asked for so far.</summary>
     internal KeyShape Shape => _shape;
 
@@ -42,8 +45,11 @@ internal sealed partial class MapReader
 
     /// <summary>A reader of a whole part or of a mapping that stands by itself.</summary>
     internal static MapReader Root(
-        ReadContext context, string section, string id, Position position, IReadOnlyList<Layer> layers, string? className = null) =>
-        new(context, layers, "", new KeyShape()) { Id = id, Position = position, Section = section, ClassName = className };
+        ReadContext context, string section, string id, Position position, IReadOnlyList<Layer> layers, ClassUse? use = null) =>
+        new(context, layers, "", new KeyShape())
+        {
+            Id = id, Position = position, Section = section, ClassName = use?.Name, WithoutClass = use is { Found: false },
+        };
 
     /// <summary>True when a layer has the key; always true while keys are recorded.</summary>
     internal bool Has(string key, Type? valueType = null)
@@ -159,6 +165,11 @@ internal sealed partial class MapReader
 
     private void NoteMissing(string key, string example)
     {
+        if (WithoutClass)
+        {
+            return;
+        }
+
         string words = Path(key).Replace('.', ' ').Replace('_', ' ');
         bool hasClasses = ClassName is null && _context.Classes.Names(Section).Any();
         string message = Section == SectionNames.Conductors && key is "insulation" or "ends"

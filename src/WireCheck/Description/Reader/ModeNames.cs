@@ -19,7 +19,7 @@ internal static class ModeNames
             }
         }
 
-        string[] known = [.. pack.Modes.Select(m => m.Id), .. IdRules.FixedModes];
+        string[] known = [.. pack.Modes.Select(m => m.Id).Where(IdRules.IsValid).Concat(IdRules.FixedModes).Distinct()];
         foreach (Reading reading in pack.Measured.Where(r => r.Mode.Value.Length > 0 && !known.Contains(r.Mode.Value)))
         {
             problems.Add(reading.Mode.Position, InputMessages.UnknownMode("a reading", reading.Mode.Value, known));

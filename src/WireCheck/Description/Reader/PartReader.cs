@@ -77,47 +77,45 @@ internal sealed class PartReader
             layers.Add(new Layer(defaults, Origin.Written, $"defaults of {kind}"));
         }
 
-        string? className = AddClasses(section, id, layers);
-        MapReader reader = MapReader.Root(_context, section, id, entry.Key.Position, layers, className);
+        ClassUse use = AddClasses(section, id, layers);
+        MapReader reader = MapReader.Root(_context, section, id, entry.Key.Position, layers, use);
         reader.Has("part", typeof(string));
         return reader;
     }
 
     /// <summary>Adds the class that a layer names, then the class that this one names, and so on.</summary>
-    private string? AddClasses(string section, string id, List<Layer> layers)
+    private ClassUse AddClasses(string section, string id, List<Layer> layers)
     {
         List<string> chain = [];
-        string? first = null;
-        for (Layer? from = layers.FirstOrDefault(l => l.Map.Find("part") is not null); from is not null;)
+        Layer? from = layers.FirstOrDefault(l => l.Map.Find("part") is not null);
+        while (from?.Map.Find("part") is YamlNode node)
         {
-            if (from.Map.Find("part") is not YamlScalar { Text.Length: > 0 } name)
+            if (node is not YamlScalar { Text.Length: > 0 } name)
             {
-                YamlNode? wrong = from.Map.Find("part");
-                if (wrong is not null)
-                {
-                    _context.Problems.Add(wrong.Position, InputMessages.NotASingleValue(from.Subject, "part", wrong.InWords));
-                }
-
-                break;
+                _context.Problems.Add(node.Position, InputMessages.NotASingleValue(from.Subject, "part", node.InWords));
+                return new ClassUse(null, false);
             }
 
-            first ??= name.Text;
             bool loops = chain.Contains(name.Text);
             chain.Add(name.Text);
-            YamlMap? values = loops ? null : _context.Classes.Find(section, name.Text);
-            if (values is null)
+            if (loops)
             {
-                _context.Problems.Add(name.Position, loops
-                    ? InputMessages.ClassLoop(id, chain)
-                    : InputMessages.UnknownClass(from.Subject, name.Text, section, [.. _context.Classes.Names(section)]));
-                break;
+                _context.Problems.Add(name.Position, InputMessages.ClassLoop(id, chain));
+                return new ClassUse(chain[0], false);
+            }
+
+            if (_context.Classes.Find(section, name.Text) is not YamlMap values)
+            {
+                string[] known = [.. _context.Classes.Names(section)];
+                _context.Problems.Add(name.Position, InputMessages.UnknownClass(from.Subject, name.Text, section, known));
+                return new ClassUse(chain[0], false);
             }
 
             from = new Layer(values, Origin.PartClass, $"part class {name.Text}");
             layers.Add(from);
         }
 
-        return first;
+        return new ClassUse(chain.FirstOrDefault(), true);
     }
 
     private void NoteBadId(string id, string section, Position place)

@@ -20,3 +20,8 @@ internal sealed record ReadContext(ProblemList Problems, IPartClasses Classes, R
 /// <param name="Origin">Whether its values count as written or assumed.</param>
 /// <param name="Subject">What messages call it: the part's id, its class or the defaults.</param>
 internal sealed record Layer(YamlMap Map, Origin Origin, string Subject);
+
+/// <summary>The class that a part names.</summary>
+/// <param name="Name">Its name, or null when none is named.</param>
+/// <param name="Found">False when the class, or one that it names in turn, cannot be found.</param>
+internal sealed record ClassUse(string? Name, bool Found);
