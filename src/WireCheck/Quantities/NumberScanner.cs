@@ -5,6 +5,9 @@ namespace WireCheck.Quantities;
 /// <summary>Splits a scalar into its number and what follows it.</summary>
 public static class NumberScanner
 {
+    /// <summary>No part has more of anything in any unit; squares and products of such numbers stay finite.</summary>
+    private const double Highest = 1e15;
+
     private static readonly HashSet<string> WordsWithoutValue = new(StringComparer.OrdinalIgnoreCase)
     {
         "nan", "inf", "infinity", "∞",
@@ -30,7 +33,7 @@ public static class NumberScanner
         // A typographic minus is what a word processor makes of a hyphen.
         string digits = trimmed[..end].Replace('\u2212', '-');
         double number = double.Parse(digits, NumberStyles.Float, CultureInfo.InvariantCulture);
-        return double.IsFinite(number)
+        return Math.Abs(number) <= Highest
             ? (number, trimmed[end..].Trim())
             : new QuantityFault(QuantityFaultKind.NotFinite, trimmed);
     }

@@ -40,9 +40,10 @@ public static class YamlReader
             return null;
         }
 
+        YamlTreeBuilder builder = new(file, text, limits, problems);
         try
         {
-            return new YamlTreeBuilder(file, text, limits, problems).Build();
+            return builder.Build();
         }
         catch (YamlLimitException limit)
         {
@@ -51,6 +52,11 @@ public static class YamlReader
         catch (YamlException error)
         {
             problems.Add(YamlSyntaxWords.For(file, text, error));
+        }
+        catch (Exception error) when (error is InvalidOperationException or ArgumentException or IndexOutOfRangeException)
+        {
+            // The parser meets a few kinds of broken text in a state it does not expect.
+            problems.Add(builder.LastPlace, YamlSyntaxWords.Unfinished);
         }
 
         return null;

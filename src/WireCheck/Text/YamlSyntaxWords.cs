@@ -8,6 +8,9 @@ internal static class YamlSyntaxWords
     /// <summary>What a file with bytes of nothing is.</summary>
     internal const string Binary = "this is not a text file: it holds binary data";
 
+    /// <summary>What is told when the parser itself cannot say what is wrong.</summary>
+    internal const string Unfinished = "this is not valid YAML: soon after this, something is not closed or not separated";
+
     internal static Problem For(string file, string text, YamlException error)
     {
         Position at = new(file, (int)Math.Max(1, error.Start.Line), (int)Math.Max(1, error.Start.Column));

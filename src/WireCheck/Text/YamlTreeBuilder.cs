@@ -26,7 +26,11 @@ internal sealed class YamlTreeBuilder
         _limits = limits;
         _problems = problems;
         _parser = new Parser(new StringReader(text));
+        LastPlace = new Position(file, 1, 1);
     }
+
+    /// <summary>Where the last piece began that could be read.</summary>
+    internal Position LastPlace { get; private set; }
 
     internal YamlNode? Build()
     {
@@ -59,14 +63,19 @@ internal sealed class YamlTreeBuilder
     {
         int before = _nodes;
         ParsingEvent current = _parser.Current ?? throw new YamlException("the text ends too early");
-        Count(1, At(current.Start));
+        LastPlace = At(current.Start);
+        Count(1, LastPlace);
         if (current is AnchorAlias alias)
         {
             _parser.MoveNext();
             return Follow(alias);
         }
 
-        AnchorName anchor = ((NodeEvent)current).Anchor;
+        if (current is not NodeEvent { Anchor: AnchorName anchor })
+        {
+            throw new YamlException(current.Start, current.End, "something is due here that is not there");
+        }
+
         if (++_depth > _limits.Depth)
         {
             throw new YamlLimitException(At(current.Start), $"values are nested deeper than {_limits.Depth} levels");
