@@ -6,8 +6,8 @@ public static class SwitchFacts
     private const string Kind = "switch";
 
     public static readonly Fact LoadType = Fact.Word(
-        Kind, "load_type", "The hardest kind of load its contact switches: lamp, inductive (a coil), motor or resistive; an inverter or a converter counts as resistive.");
+        Kind, "load_type", "The kind of load that takes most of its current: lamp, inductive (a coil), motor or resistive; an inverter or a converter counts as resistive.");
 
     public static readonly Fact Derating = Fact.Number(
-        Kind, "derating", "", "Factor of the switch derating table for that load and the nominal voltage: rated current needed over load current.");
+        Kind, "derating", "", "Rated current needed over load current: the factors of the switch derating table at the nominal voltage, weighted by what each kind of load behind it takes.");
 }

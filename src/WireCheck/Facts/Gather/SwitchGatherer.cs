@@ -40,10 +40,9 @@ public sealed class SwitchGatherer : Gatherer<Switch>
     private static void AddDerating(WiredSwitch wired, FactSubject subject, GatherContext context)
     {
         double volts = context.Data.NominalBankVolts(context.Pack) / BankOverSystemVolts;
-        IReadOnlySet<SwitchedLoad> loads = SwitchedLoads.Of(wired, context);
-        (SwitchedLoad load, double factor) = loads
-            .Select(l => (Load: l, Factor: Factor(context, volts, l)))
-            .MaxBy(l => l.Factor);
+        IReadOnlyDictionary<SwitchedLoad, double> loads = SwitchedLoads.Of(wired, context);
+        double factor = loads.Sum(l => l.Value * Factor(context, volts, l.Key)) / loads.Values.Sum();
+        SwitchedLoad load = loads.OrderBy(l => l.Key).MaxBy(l => l.Value).Key;
         if (volts > LastRowVolts)
         {
             subject.Assume("switch derating of 28 V taken, the highest voltage of its table");

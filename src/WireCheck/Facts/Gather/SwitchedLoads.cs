@@ -9,12 +9,12 @@ namespace WireCheck.Facts.Gather;
 internal static class SwitchedLoads
 {
     /// <summary>
-    /// Kinds of load behind a switch in the state in which it carries most. A coil is inductive; a load that asks for a surge
-    /// starts as a motor does; a pilot lamp counts only where it is all that the switch carries. Never empty.
+    /// What each kind of load behind a switch takes, A, in the state in which it carries most. A coil is inductive; a load that
+    /// asks for a surge starts as a motor does; a pilot lamp counts only where it is all that the switch carries. Never empty.
     /// </summary>
-    internal static IReadOnlySet<SwitchedLoad> Of(WiredSwitch wired, GatherContext context)
+    internal static IReadOnlyDictionary<SwitchedLoad, double> Of(WiredSwitch wired, GatherContext context)
     {
-        HashSet<SwitchedLoad> kinds = [];
+        Dictionary<SwitchedLoad, double> kinds = [];
         bool lamp = false;
         foreach (Circuit.Elements.Contact pole in wired.Poles)
         {
@@ -26,25 +26,25 @@ internal static class SwitchedLoads
 
             CurrentFlow flow = context.States.FlowAt(most);
             (int before, int after) = most.Amps(pole) >= 0 ? (pole.A, pole.B) : (pole.B, pole.A);
-            HashSet<string> ids = [];
-            Collect(ids, after, flow.OutOf, b => b.To);
-            Collect(ids, before, flow.Into, b => b.From);
-            foreach (string id in ids)
+            HashSet<FlowBranch> taken = [];
+            Collect(taken, after, flow.OutOf, b => b.To);
+            Collect(taken, before, flow.Into, b => b.From);
+            foreach (FlowBranch branch in taken)
             {
-                if (context.Wiring[id] is WiredSwitch)
+                if (context.Wiring[branch.PartId] is WiredSwitch)
                 {
                     lamp = true;
                 }
-                else if (KindOf(id, context) is { } kind)
+                else if (KindOf(branch.PartId, context) is { } kind)
                 {
-                    kinds.Add(kind);
+                    kinds[kind] = kinds.GetValueOrDefault(kind) + branch.Amps;
                 }
             }
         }
 
         if (kinds.Count == 0)
         {
-            kinds.Add(lamp ? SwitchedLoad.Lamp : SwitchedLoad.Resistive);
+            kinds.Add(lamp ? SwitchedLoad.Lamp : SwitchedLoad.Resistive, 1);
         }
 
         return kinds;
@@ -52,7 +52,7 @@ internal static class SwitchedLoads
 
     /// <summary>Follows the current in its own direction up to what takes it.</summary>
     private static void Collect(
-        HashSet<string> consumers, int start, Func<int, IReadOnlyList<FlowBranch>> branches, Func<FlowBranch, int> next)
+        HashSet<FlowBranch> taken, int start, Func<int, IReadOnlyList<FlowBranch>> branches, Func<FlowBranch, int> next)
     {
         HashSet<int> seen = [start];
         Stack<int> open = new([start]);
@@ -62,7 +62,7 @@ internal static class SwitchedLoads
             {
                 if (branch.Takes)
                 {
-                    consumers.Add(branch.PartId);
+                    taken.Add(branch);
                 }
                 else if (!branch.Gives && seen.Add(next(branch)))
                 {
