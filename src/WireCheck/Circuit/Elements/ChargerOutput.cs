@@ -21,6 +21,8 @@ public sealed class ChargerOutput(string name, int a, int b) : Element(name, a, 
     /// <summary>The output as a curve.</summary>
     public OutputCurve Curve => new(Volts, LimitAmps, PowerLimitWatts, SlopeOhms);
 
+    public override bool Reaches => Connected;
+
     public override double Current(double volts, out double slope)
     {
         if (!Connected)

@@ -17,6 +17,8 @@ public sealed class Contact(string name, int a, int b, double ohms) : Element(na
 
     public override bool Ties => Closed;
 
+    public override bool Reaches => Closed;
+
     public override bool IsLinear => true;
 
     public override double Current(double volts, out double slope)

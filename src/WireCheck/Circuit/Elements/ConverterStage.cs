@@ -29,6 +29,9 @@ public sealed class ConverterStage(string name, int a, int b, int outA, int outB
 
     public bool On { get; set; }
 
+    /// <summary>The output as a curve.</summary>
+    public OutputCurve Curve => new(Volts, LimitAmps, PowerLimitWatts, SlopeOhms);
+
     /// <summary>Power at the output, W; the solver keeps it in step with the output voltage.</summary>
     public double OutputWatts { get; internal set; }
 
@@ -43,12 +46,25 @@ public sealed class ConverterStage(string name, int a, int b, int outA, int outB
         ? ConstantPowerSink.Current(volts, InputWatts * Share, out slope)
         : ConstantCurrentSink.Current(volts, OffLeakageAmps, 1, out slope);
 
+    /// <summary>How the input current follows the output voltage at the present output power, S.</summary>
+    internal double Coupling(double inputVolts, double outputVolts)
+    {
+        if (!On)
+        {
+            return 0;
+        }
+
+        double amps = Delivered(outputVolts, out double slope);
+        double wattsSlope = outputVolts * amps > 0 ? amps + (outputVolts * slope) : 0;
+        return ConstantPowerSink.Current(inputVolts, Share * wattsSlope / Efficiency, out _);
+    }
+
     /// <summary>Current delivered at the output, A, and its slope, S, never positive.</summary>
     public double Delivered(double outputVolts, out double slope)
     {
         if (On)
         {
-            return new OutputCurve(Volts, LimitAmps, PowerLimitWatts, SlopeOhms).Delivered(outputVolts, out slope);
+            return Curve.Delivered(outputVolts, out slope);
         }
 
         slope = 0;

@@ -22,6 +22,12 @@ public abstract class Element(string name, int a, int b)
     /// </summary>
     public virtual bool Ties => false;
 
+    /// <summary>
+    /// True unless the element is open or unplugged. Across such elements a voltage has a meaning, even where they
+    /// hardly conduct, as a diode in reverse.
+    /// </summary>
+    public virtual bool Reaches => true;
+
     /// <summary>True when the current is a straight line over the voltage.</summary>
     public virtual bool IsLinear => false;
 

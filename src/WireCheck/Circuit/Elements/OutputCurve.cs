@@ -17,7 +17,35 @@ public readonly record struct OutputCurve(double Volts, double LimitAmps, double
     /// Where blocking begins, as a share above its voltage. Without a load the output stands at its voltage but for
     /// rounding; it must then count as regulated, or a constant-power load finds nothing to lean on and Newton runs off.
     /// </summary>
-    private const double KneeShare = 1e-10;
+    private const double KneeShare = 1e-12;
+
+    /// <summary>Lowest voltage at which the voltage, not a limit, rules, V.</summary>
+    internal double RegulatedFrom
+    {
+        get
+        {
+            double byCurrent = Volts - (LimitAmps * SlopeOhms);
+            double root = (Volts * Volts) - (4 * PowerLimitWatts * SlopeOhms);
+            return root > 0 ? Math.Max(byCurrent, (Volts + Math.Sqrt(root)) / 2) : byCurrent;
+        }
+    }
+
+    /// <summary>
+    /// The part of a step that ends at the edge of the regulated part where the step would leap over it. Regulation is
+    /// some millivolts wide; without a stop there Newton's method leaps to and fro across it for ever.
+    /// </summary>
+    internal double ShareToEdge(double volts, double step, double share)
+    {
+        double low = RegulatedFrom;
+        double inside = 1e-3 * (Volts - low);
+        double to = volts + (share * step);
+        if (volts < low && to > Volts)
+        {
+            return (low + inside - volts) / step;
+        }
+
+        return volts > Volts && to < low ? (Volts - inside - volts) / step : share;
+    }
 
     /// <summary>Current delivered at an output voltage, A, and its slope, S, never positive.</summary>
     public double Delivered(double volts, out double slope)

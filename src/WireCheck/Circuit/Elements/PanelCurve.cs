@@ -37,6 +37,8 @@ public sealed class PanelCurve : Element
     /// <summary>Shunt resistance of the dark panel, Ω; infinite for none.</summary>
     public double DarkShuntOhms { get; init; } = double.PositiveInfinity;
 
+    public override bool Reaches => Connected;
+
     public override double Current(double volts, out double slope)
     {
         if (!Connected)

@@ -21,6 +21,8 @@ public sealed class Source(string name, int a, int b, double emf, double ohms) :
 
     public override bool Ties => Connected;
 
+    public override bool Reaches => Connected;
+
     public override bool IsLinear => true;
 
     public override double Current(double volts, out double slope)

@@ -35,13 +35,11 @@ internal sealed class MergedUnknowns
         _usedBuckets.Clear();
     }
 
-    internal IEnumerable<int> Bucket(long hash)
-    {
-        for (int i = _bucketHead[Index(hash)]; i >= 0; i = _bucketNext[i])
-        {
-            yield return i;
-        }
-    }
+    /// <summary>First unknown in a bucket, -1 for none.</summary>
+    internal int First(long hash) => _bucketHead[Index(hash)];
+
+    /// <summary>The next in the same bucket, -1 for none.</summary>
+    internal int Next(int unknown) => _bucketNext[unknown];
 
     internal void AddToBucket(long hash, int unknown)
     {

@@ -266,7 +266,7 @@ internal sealed class MinimumDegree
                 hash += _space[i];
             }
 
-            foreach (int twin in _merged.Bucket(hash))
+            for (int twin = _merged.First(hash); twin >= 0; twin = _merged.Next(twin))
             {
                 if (_weight[twin] > 0 && SameLists(twin, unknown))
                 {

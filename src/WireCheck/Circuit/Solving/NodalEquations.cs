@@ -9,25 +9,29 @@ namespace WireCheck.Circuit.Solving;
 internal sealed class NodalEquations
 {
     /// <summary>
-    /// Conductance that gives an island without the reference a foothold, S. It stands in the matrix only, never in
-    /// the currents, so no answer depends on it.
+    /// Conductance that gives an island a foothold when only diodes and the like join it to the reference, S; what
+    /// nothing joins stands on 1 S. It is in the matrix only, never in the currents, so no answer depends on it.
     /// </summary>
     private const double FootholdSiemens = 1e-7;
 
     private readonly Element[] _elements;
     private readonly ConverterStage[] _stages;
+    private readonly ChargerOutput[] _chargers;
     private readonly int[] _stageEntries;
     private readonly SparsePattern _pattern;
     private readonly int[] _place;
     private readonly int[] _entry;
     private readonly double[] _slopes;
     private readonly double[] _stageSlopes;
+    private readonly double[] _couplings;
+    private readonly LowRankUpdate _coupled;
     private readonly int _reference;
 
     internal NodalEquations(Network network)
     {
         _elements = [.. network.Elements];
         _stages = [.. _elements.OfType<ConverterStage>()];
+        _chargers = [.. _elements.OfType<ChargerOutput>()];
         _reference = network.Reference;
         int nodes = network.NodeCount;
         int Unknown(int node) => node == _reference ? -1 : node > _reference ? node - 1 : node;
@@ -49,8 +53,15 @@ internal sealed class NodalEquations
         _stageEntries = [.. _stages.Select(s => Entry(s.OutA, s.OutB))];
         _slopes = new double[_elements.Length];
         _stageSlopes = new double[_stages.Length];
-        Factor = new SparseFactor(_pattern);
-        Islands = new Islands(network);
+        _couplings = new double[_stages.Length];
+        Factor = SymmetricFactor.For(_pattern);
+        _coupled = new LowRankUpdate(
+            Factor,
+            nodes - 1,
+            [.. _stages.Select(s => new BranchPair(_place[s.A], _place[s.B]))],
+            [.. _stages.Select(s => new BranchPair(_place[s.OutA], _place[s.OutB]))]);
+        Islands = new Islands(nodes);
+        Reached = new Islands(nodes);
         High = new double[nodes];
         Low = new double[nodes];
         Amps = new double[_elements.Length];
@@ -76,9 +87,13 @@ internal sealed class NodalEquations
     /// <summary>True when every element is a straight line, so that one factor serves every step.</summary>
     internal bool IsLinear { get; }
 
-    internal SparseFactor Factor { get; }
+    internal SymmetricFactor Factor { get; }
 
+    /// <summary>What is tied firmly together.</summary>
     internal Islands Islands { get; }
+
+    /// <summary>What is joined by anything that is not open.</summary>
+    internal Islands Reached { get; }
 
     internal double[] High { get; }
 
@@ -100,6 +115,30 @@ internal sealed class NodalEquations
     private double[] Diagonal { get; }
 
     private double[] Entries { get; }
+
+    /// <summary>
+    /// Finds the islands anew and puts the first node of each that nothing joins to the reference at 0 V, so that
+    /// what is left of an earlier state does not show.
+    /// </summary>
+    internal void FindIslands()
+    {
+        Islands.FindTied(_elements);
+        Reached.FindReached(_elements);
+        int home = Reached.Of(_reference);
+        for (int node = High.Length - 1; node >= 0; node--)
+        {
+            int first = Reached.Of(node);
+            if (first != home && (High[first] != 0 || Low[first] != 0))
+            {
+                // The first node of an island has the smallest number and so is moved last.
+                (double high, double rest) = (High[node], -High[first]);
+                double apart = high + rest;
+                double part = apart - high;
+                double lost = (high - (apart - part)) + (rest - part);
+                (High[node], Low[node]) = (apart, lost + (Low[node] - Low[first]));
+            }
+        }
+    }
 
     /// <summary>Works out currents, slopes and what is left over at the present voltages; returns the largest, A.</summary>
     internal double Evaluate()
@@ -148,15 +187,24 @@ internal sealed class NodalEquations
         }
 
         int home = Islands.Of(_reference);
+        int reachedHome = Reached.Of(_reference);
         for (int node = 0; node < High.Length; node++)
         {
             if (node != _reference && Islands.Of(node) == node && node != home)
             {
-                Diagonal[_place[node]] += FootholdSiemens;
+                bool apart = Reached.Of(node) == node && node != reachedHome;
+                Diagonal[_place[node]] += apart ? 1 : FootholdSiemens;
             }
         }
 
         Factor.Factor(Diagonal, Entries);
+        for (int i = 0; i < _stages.Length; i++)
+        {
+            ConverterStage stage = _stages[i];
+            _couplings[i] = stage.Coupling(Volts(stage.A, stage.B), Volts(stage.OutA, stage.OutB));
+        }
+
+        _coupled.Prepare(_couplings);
     }
 
     /// <summary>Solves for the Newton step at the present currents; the step is left in <see cref="Step"/>.</summary>
@@ -167,7 +215,7 @@ internal sealed class NodalEquations
             Step[place] = -Left[NodeOfPlace[place]];
         }
 
-        Factor.Solve(Step);
+        _coupled.Solve(Step);
         double largest = 0;
         foreach (double volts in Step)
         {
@@ -175,6 +223,28 @@ internal sealed class NodalEquations
         }
 
         return largest;
+    }
+
+    /// <summary>The part of the step after which the first regulated output stands at the edge of its regulation.</summary>
+    internal double ShareToEdge(double share)
+    {
+        foreach (ChargerOutput charger in _chargers)
+        {
+            if (charger.Connected)
+            {
+                share = charger.Curve.ShareToEdge(Volts(charger.A, charger.B), StepVolts(charger.A, charger.B), share);
+            }
+        }
+
+        foreach (ConverterStage stage in _stages)
+        {
+            if (stage.On)
+            {
+                share = stage.Curve.ShareToEdge(Volts(stage.OutA, stage.OutB), StepVolts(stage.OutA, stage.OutB), share);
+            }
+        }
+
+        return share;
     }
 
     /// <summary>Moves the voltages by a part of the step, keeping both parts of each.</summary>
@@ -190,12 +260,16 @@ internal sealed class NodalEquations
         }
     }
 
+    private double Volts(int above, int below) => (High[above] - High[below]) + (Low[above] - Low[below]);
+
+    private double StepVolts(int above, int below) => new BranchPair(_place[above], _place[below]).Times(Step);
+
     private void EvaluateOutputs()
     {
         for (int i = 0; i < _stages.Length; i++)
         {
             ConverterStage stage = _stages[i];
-            double volts = (High[stage.OutA] - High[stage.OutB]) + (Low[stage.OutA] - Low[stage.OutB]);
+            double volts = Volts(stage.OutA, stage.OutB);
             double amps = stage.Delivered(volts, out double slope);
             _stageSlopes[i] = -slope;
             stage.OutputWatts = Math.Max(0, volts * amps);

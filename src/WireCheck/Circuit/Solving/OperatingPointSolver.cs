@@ -21,6 +21,8 @@ public sealed class OperatingPointSolver
     private readonly ConverterStage[] _stages;
     private readonly Solution _solution;
     private readonly int[] _island;
+    private readonly bool[] _floating;
+    private readonly int _reference;
     private readonly double[] _heldHigh;
     private readonly double[] _heldLow;
 
@@ -32,18 +34,41 @@ public sealed class OperatingPointSolver
         _sinks = [.. _equations.Elements.OfType<ConstantPowerSink>()];
         _stages = [.. _equations.Elements.OfType<ConverterStage>()];
         _island = new int[network.NodeCount];
+        _floating = new bool[network.NodeCount];
+        _reference = network.Reference;
         _heldHigh = new double[network.NodeCount];
         _heldLow = new double[network.NodeCount];
-        _solution = new Solution(_equations.High, _equations.Low, _equations.Amps, _equations.OutputAmps, _island);
+        _solution = new Solution(_equations.High, _equations.Low, _equations.Amps, _equations.OutputAmps, _island, _floating);
+    }
+
+    /// <summary>Solves from given voltages, one for each node; see <see cref="Solve()"/>.</summary>
+    /// <exception cref="ArgumentException">There is not one voltage for each node.</exception>
+    public Solution Solve(ReadOnlySpan<double> startVoltages)
+    {
+        if (startVoltages.Length != _island.Length)
+        {
+            throw new ArgumentException($"{_island.Length} voltages are needed, one for each node", nameof(startVoltages));
+        }
+
+        startVoltages.CopyTo(_equations.High);
+        Array.Clear(_equations.Low);
+        double zero = startVoltages[_reference];
+        for (int node = 0; node < _island.Length; node++)
+        {
+            _equations.High[node] -= zero;
+        }
+
+        return Solve();
     }
 
     /// <summary>Solves from the last answer. The result is overwritten by the next solve; take a snapshot to keep it.</summary>
     public Solution Solve()
     {
-        _equations.Islands.Find(_equations.Elements);
+        _equations.FindIslands();
         for (int node = 0; node < _island.Length; node++)
         {
             _island[node] = _equations.Islands.Of(node);
+            _floating[node] = _equations.Reached.Of(node) != _equations.Reached.Of(_reference);
         }
 
         _solution.Collapsed = [];
@@ -217,6 +242,7 @@ public sealed class OperatingPointSolver
     {
         double largest = _equations.FindStep();
         double share = largest > MostVoltsPerStep ? MostVoltsPerStep / largest : 1;
+        share = _equations.ShareToEdge(share);
         Hold();
         _equations.Move(share);
         double now = _equations.Evaluate();

@@ -23,14 +23,16 @@ public sealed class Solution
     private readonly double[] _amps;
     private readonly double[] _outputAmps;
     private readonly int[] _island;
+    private readonly bool[] _floating;
 
-    internal Solution(double[] high, double[] low, double[] amps, double[] outputAmps, int[] island)
+    internal Solution(double[] high, double[] low, double[] amps, double[] outputAmps, int[] island, bool[] floating)
     {
         _high = high;
         _low = low;
         _amps = amps;
         _outputAmps = outputAmps;
         _island = island;
+        _floating = floating;
     }
 
     public SolveOutcome Outcome { get; internal set; }
@@ -62,9 +64,17 @@ public sealed class Solution
     /// <summary>Number of the island a node lies in; voltages between islands mean nothing.</summary>
     public int Island(int node) => _island[node];
 
+    /// <summary>True when nothing joins a node to the reference; its voltage above the reference then means nothing.</summary>
+    public bool IsFloating(int node) => _floating[node];
+
     /// <summary>A copy that later solves do not change.</summary>
     public Solution Snapshot() => new(
-        (double[])_high.Clone(), (double[])_low.Clone(), (double[])_amps.Clone(), (double[])_outputAmps.Clone(), (int[])_island.Clone())
+        (double[])_high.Clone(),
+        (double[])_low.Clone(),
+        (double[])_amps.Clone(),
+        (double[])_outputAmps.Clone(),
+        (int[])_island.Clone(),
+        (bool[])_floating.Clone())
     {
         Outcome = Outcome,
         WorstResidualAmps = WorstResidualAmps,

@@ -1,13 +1,10 @@
 namespace WireCheck.Circuit.Solving;
 
-/// <summary>
-/// Factor L D Lᵀ of a symmetric matrix by rows, without exchange of pivots. A resistive network is positive
-/// definite; constant-power parts make it at worst mildly indefinite, and <see cref="NegativePivots"/> then tells
-/// that the state is not a stable one.
-/// </summary>
-internal sealed class SparseFactor
+/// <summary>The factor of a small matrix, row by row.</summary>
+internal sealed class SparseFactor : SymmetricFactor
 {
     private readonly SparsePattern _pattern;
+    private readonly FactorRows _factorRows;
     private readonly int[] _rows;
     private readonly double[] _values;
     private readonly double[] _inverse;
@@ -17,30 +14,22 @@ internal sealed class SparseFactor
     internal SparseFactor(SparsePattern pattern)
     {
         _pattern = pattern;
-        _rows = new int[pattern.FactorEntries];
-        _values = new double[pattern.FactorEntries];
+        _factorRows = FactorRows.Of(pattern);
+        _rows = new int[_factorRows.Columns.Length];
+        _values = new double[_factorRows.Columns.Length];
         _inverse = new double[pattern.Size];
         _work = new double[pattern.Size];
         _filled = new int[pattern.Size];
         FindRows();
     }
 
-    /// <summary>Pivots below zero in the last factoring.</summary>
-    internal int NegativePivots { get; private set; }
-
-    /// <summary>
-    /// Factors a matrix. A pivot that rounding leaves without a significant digit is replaced by its own scale, which
-    /// slows Newton's method and does not change where it ends.
-    /// </summary>
-    /// <param name="diagonal">Diagonal in elimination order.</param>
-    /// <param name="entries">Off-diagonal entries in the order of <see cref="SparsePattern.RowColumns"/>.</param>
-    internal void Factor(double[] diagonal, double[] entries)
+    internal override void Factor(double[] diagonal, double[] entries)
     {
-        int[] columnStart = _pattern.ColumnStart;
+        int[] columnStart = _factorRows.ColumnStart;
         int[] rowStart = _pattern.RowStart;
         int[] rowColumns = _pattern.RowColumns;
-        int[] factorStart = _pattern.FactorRowStart;
-        int[] factorColumns = _pattern.FactorRowColumns;
+        int[] factorStart = _factorRows.Start;
+        int[] factorColumns = _factorRows.Columns;
         double[] work = _work;
         double[] values = _values;
         int[] rows = _rows;
@@ -76,10 +65,9 @@ internal sealed class SparseFactor
         }
     }
 
-    /// <summary>Solves in place; the right side and the answer are in elimination order.</summary>
-    internal void Solve(double[] right)
+    internal override void Solve(double[] right)
     {
-        int[] columnStart = _pattern.ColumnStart;
+        int[] columnStart = _factorRows.ColumnStart;
         int[] rows = _rows;
         double[] values = _values;
         for (int column = 0; column < right.Length; column++)
@@ -106,31 +94,15 @@ internal sealed class SparseFactor
         }
     }
 
-    private double Usable(double pivot, double diagonal)
-    {
-        double scale = Math.Max(Math.Abs(diagonal), 1e-12);
-        if (Math.Abs(pivot) < 1e-14 * scale)
-        {
-            return scale;
-        }
-
-        if (pivot < 0)
-        {
-            NegativePivots++;
-        }
-
-        return pivot;
-    }
-
     /// <summary>Row numbers of each column of L; they never change, so they are written once.</summary>
     private void FindRows()
     {
-        int[] filled = _pattern.ColumnStart[.._pattern.Size];
+        int[] filled = _factorRows.ColumnStart[.._pattern.Size];
         for (int row = 0; row < _pattern.Size; row++)
         {
-            for (int p = _pattern.FactorRowStart[row]; p < _pattern.FactorRowStart[row + 1]; p++)
+            for (int p = _factorRows.Start[row]; p < _factorRows.Start[row + 1]; p++)
             {
-                _rows[filled[_pattern.FactorRowColumns[p]]++] = row;
+                _rows[filled[_factorRows.Columns[p]]++] = row;
             }
         }
     }

@@ -1,8 +1,7 @@
 namespace WireCheck.Circuit.Solving;
 
 /// <summary>
-/// The pattern of a symmetric matrix and of its factor, worked out once: fill-reducing order, elimination tree,
-/// and for each row of L its columns in an order in which they can be eliminated.
+/// The pattern of a symmetric matrix in its fill-reducing order, worked out once.
 /// </summary>
 internal sealed class SparsePattern
 {
@@ -17,10 +16,6 @@ internal sealed class SparsePattern
         {
             Place[order[i]] = i;
         }
-
-        ColumnStart = [];
-        FactorRowStart = [];
-        FactorRowColumns = [];
     }
 
     /// <summary>Number of unknowns.</summary>
@@ -38,18 +33,6 @@ internal sealed class SparsePattern
     /// <summary>Permuted columns of the lower half, diagonal left out.</summary>
     internal int[] RowColumns { get; }
 
-    /// <summary>Start of each column of L.</summary>
-    internal int[] ColumnStart { get; private set; }
-
-    /// <summary>Start of each row of L in <see cref="FactorRowColumns"/>.</summary>
-    internal int[] FactorRowStart { get; private set; }
-
-    /// <summary>Columns of each row of L, every column after those that change it.</summary>
-    internal int[] FactorRowColumns { get; private set; }
-
-    /// <summary>Off-diagonal entries of the factor.</summary>
-    internal int FactorEntries => FactorRowColumns.Length;
-
     /// <summary>Works out the pattern of a matrix whose off-diagonal entries join the given pairs.</summary>
     /// <param name="size">Number of unknowns.</param>
     /// <param name="pairs">Pairs of unknowns; either order, repeats allowed, no unknown with itself.</param>
@@ -58,9 +41,7 @@ internal sealed class SparsePattern
         (int[] start, int[] adjacent) = Graph(size, pairs);
         int[] order = PostOrdered(MinimumDegree.Order(start, adjacent), start, adjacent);
         (int[] rowStart, int[] rowColumns) = Permuted(order, start, adjacent);
-        SparsePattern pattern = new(order, rowStart, rowColumns);
-        pattern.FindFactor();
-        return pattern;
+        return new SparsePattern(order, rowStart, rowColumns);
     }
 
     /// <summary>Number of the matrix entry between two unknowns, as counted by <see cref="RowColumns"/>.</summary>
@@ -69,6 +50,53 @@ internal sealed class SparsePattern
         int row = Math.Max(Place[first], Place[second]);
         int column = Math.Min(Place[first], Place[second]);
         return Array.BinarySearch(RowColumns, RowStart[row], RowStart[row + 1] - RowStart[row], column);
+    }
+
+    /// <summary>Off-diagonal entries of each column of the factor.</summary>
+    internal int[] ColumnCounts(int[] parent)
+    {
+        int[] mark = new int[Size];
+        Array.Fill(mark, -1);
+        int[] count = new int[Size];
+        for (int row = 0; row < Size; row++)
+        {
+            mark[row] = row;
+            for (int p = RowStart[row]; p < RowStart[row + 1]; p++)
+            {
+                for (int column = RowColumns[p]; mark[column] != row; column = parent[column])
+                {
+                    mark[column] = row;
+                    count[column]++;
+                }
+            }
+        }
+
+        return count;
+    }
+
+    /// <summary>The lower half by columns: start of each, rows, and the number of each entry.</summary>
+    internal (int[] Start, int[] Rows, int[] Entries) ByColumns()
+    {
+        int[] start = new int[Size + 1];
+        Array.ForEach(RowColumns, column => start[column + 1]++);
+        for (int i = 0; i < Size; i++)
+        {
+            start[i + 1] += start[i];
+        }
+
+        int[] next = start[..Size];
+        int[] rows = new int[RowColumns.Length];
+        int[] entries = new int[RowColumns.Length];
+        for (int row = 0; row < Size; row++)
+        {
+            for (int p = RowStart[row]; p < RowStart[row + 1]; p++)
+            {
+                int place = next[RowColumns[p]]++;
+                (rows[place], entries[place]) = (row, p);
+            }
+        }
+
+        return (start, rows, entries);
     }
 
     private static (int[] Start, int[] Adjacent) Graph(int size, IReadOnlyList<(int Row, int Column)> pairs)
@@ -158,41 +186,5 @@ internal sealed class SparsePattern
 
         rowStart[size] = write;
         return (rowStart, rowColumns);
-    }
-
-    private void FindFactor()
-    {
-        int[] parent = EliminationTree.Parents(RowStart, RowColumns);
-        int[] mark = new int[Size];
-        Array.Fill(mark, -1);
-        int[] columnCount = new int[Size + 1];
-        FactorRowStart = new int[Size + 1];
-        List<int> columns = new(RowColumns.Length * 4);
-        for (int row = 0; row < Size; row++)
-        {
-            int begin = columns.Count;
-            mark[row] = row;
-            for (int p = RowStart[row]; p < RowStart[row + 1]; p++)
-            {
-                for (int column = RowColumns[p]; mark[column] != row; column = parent[column])
-                {
-                    mark[column] = row;
-                    columns.Add(column);
-                    columnCount[column + 1]++;
-                }
-            }
-
-            // In a post-ordered tree a column never changes one with a smaller number.
-            columns.Sort(begin, columns.Count - begin, null);
-            FactorRowStart[row + 1] = columns.Count;
-        }
-
-        for (int i = 0; i < Size; i++)
-        {
-            columnCount[i + 1] += columnCount[i];
-        }
-
-        ColumnStart = columnCount;
-        FactorRowColumns = [.. columns];
     }
 }
