@@ -2,7 +2,9 @@ using WireCheck.Bench;
 
 Dictionary<string, Action> figures = new()
 {
+    ["box"] = BoxFigure.Print,
     ["factor"] = FactorFigure.Print,
+    ["ngspice"] = NgspiceFigure.Print,
 };
 foreach ((string name, Action print) in figures)
 {

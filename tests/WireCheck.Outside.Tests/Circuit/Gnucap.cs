@@ -11,7 +11,11 @@ internal static class Gnucap
         ("Meg", 1e6), ("T", 1e12), ("G", 1e9), ("K", 1e3), ("m", 1e-3), ("u", 1e-6), ("n", 1e-9), ("p", 1e-12), ("f", 1e-15),
     ];
 
-    internal static Comparison Compare(IReadOnlyList<GeneratedCircuit> circuits)
+    /// <summary>
+    /// Compares until it has solved enough. With several diodes its iteration often creeps and is given up; such a
+    /// circuit is counted as refused.
+    /// </summary>
+    internal static Comparison Compare(IReadOnlyList<GeneratedCircuit> circuits, int enough)
     {
         Comparison comparison = new();
         string file = Path.GetTempFileName();
@@ -19,6 +23,11 @@ internal static class Gnucap
         {
             foreach (GeneratedCircuit circuit in circuits)
             {
+                if (comparison.Circuits == enough)
+                {
+                    break;
+                }
+
                 File.WriteAllText(file, new GnucapDeck(circuit).Write());
                 Compare(circuit, Simulator.Run("gnucap", "-b", file), comparison);
             }

@@ -32,7 +32,7 @@ internal sealed class GnucapDeck(GeneratedCircuit circuit)
             probes.Append(Invariant($" i({Write(element)})"));
         }
 
-        _text.AppendLine(".options reltol=1e-11 abstol=1e-14 vntol=1e-13 gmin=1e-16 itl1=2000 numdgt=16");
+        _text.AppendLine(".options reltol=1e-11 abstol=1e-14 vntol=1e-13 gmin=1e-16 itl1=300 numdgt=16");
         _text.AppendLine($".print op{probes}");
         _text.AppendLine(".op 27");
         _text.AppendLine(".end");
@@ -63,8 +63,10 @@ internal sealed class GnucapDeck(GeneratedCircuit circuit)
                 return Broken(element, Knee(part.DarkLeakageAmps, 1));
             case ChargerOutput { Connected: true } part:
                 double corner = part.Volts - (part.LimitAmps * part.SlopeOhms);
+                double knee = part.Volts * (1 + 1e-12);
+                double reverse = (knee - part.Volts) / part.SlopeOhms;
                 return Broken(element, Invariant(
-                    $"-1000,{-part.LimitAmps:R} {corner:R},{-part.LimitAmps:R} {part.Volts:R},0 1000,{(1000 - part.Volts) * 1e-7:R}"));
+                    $"-1000,{-part.LimitAmps:R} {corner:R},{-part.LimitAmps:R} {knee:R},{reverse:R} 1000,{reverse + ((1000 - knee) * 1e-7):R}"));
             case Diode part:
                 _text.AppendLine(Invariant(
                     $".model dm{i} d(is={part.Model.SaturationAmps:R} n={part.Model.EmissionVolts / ThermalVolts:R} rs={part.Model.SeriesOhms:R})"));
