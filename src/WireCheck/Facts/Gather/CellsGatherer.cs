@@ -12,6 +12,12 @@ public sealed class CellsGatherer : Gatherer<Cells>
     /// <summary>States below this part of the largest discharge say nothing about sharing: rounding and standby decide there.</summary>
     private const double SharingFrom = 0.5;
 
+    /// <summary>
+    /// Temperature at which cells share a current worst, °C: that of their printed figures. Cold cells have more resistance
+    /// of their own, beside which the bars count less. Over hours it is the direct-current resistance that shares.
+    /// </summary>
+    private const double PrintedCelsius = 25;
+
     public override void Gather(Cells part, FactSubject subject, GatherContext context)
     {
         WiredBank bank = (WiredBank)context.Wiring[part.Id];
@@ -65,17 +71,17 @@ public sealed class CellsGatherer : Gatherer<Cells>
             return;
         }
 
-        OperatingPoint[] points = [.. context.SteadyPoints()];
+        OperatingPoint[] points = [.. context.SteadyPoints().Where(p => p.Corner.HighestResistance)];
         double largest = points.Select(p => beside.Sum(b => Banks.AmpsLeaving(b, p))).DefaultIfEmpty(0).Max();
-        foreach (OperatingPoint point in points)
+        foreach (OperatingPoint found in points)
         {
-            double together = beside.Sum(b => Banks.AmpsLeaving(b, point));
-            if (largest <= 0 || together < largest * SharingFrom)
+            if (largest <= 0 || beside.Sum(b => Banks.AmpsLeaving(b, found)) < largest * SharingFrom
+                || context.States.WithCellsAt(found, PrintedCelsius) is not { } point)
             {
                 continue;
             }
 
-            Share worst = Worst(bank, beside.Length, together, point);
+            Share worst = Worst(bank, beside.Length, beside.Sum(b => Banks.AmpsLeaving(b, point)), point);
             if (subject.Find(CellsFacts.ShareWorst.Name) is not { } held || worst.OverMean > (double)held.Value)
             {
                 subject.Largest(CellsFacts.ShareWorst, worst.OverMean, point);

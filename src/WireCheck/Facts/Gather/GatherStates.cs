@@ -77,6 +77,14 @@ public sealed class GatherStates
         return point.Solution.Outcome == SolveOutcome.Solved ? point : null;
     }
 
+    /// <summary>A point solved again with its cells at another temperature, °C; null when it has no solution.</summary>
+    public OperatingPoint? WithCellsAt(OperatingPoint point, double celsius)
+    {
+        Corner corner = point.Corner with { Conditions = point.Corner.Conditions with { CellCelsius = celsius } };
+        OperatingPoint again = _states.Solve(point.Mode, corner);
+        return again.Solution.Outcome == SolveOutcome.Solved ? again : null;
+    }
+
     /// <summary>The corner of the stored state in which most current leaves the cells; null when none is solved.</summary>
     public OperatingPoint? Stored => _stored ??= _context.SolvedPoints()
         .Where(p => p.Mode.Id == Modes.Stored)
