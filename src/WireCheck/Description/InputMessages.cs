@@ -24,8 +24,8 @@ internal static class InputMessages
     internal static string UnknownSection(string key, IReadOnlyCollection<string> known) =>
         $"there is no section '{key}'; {NearestOrAll(key, known)}";
 
-    internal static string Missing(string subject, string words, string key, string example, bool hasClasses) =>
-        $"{subject} has no {words}; write `{key}: {example}`" + (hasClasses ? " or name a part class with `part:`" : "");
+    internal static string Missing(string subject, string words, string path, string example, bool hasClasses) =>
+        $"{subject} has no {words}; write `{Nested(path, example)}`" + (hasClasses ? " or name a part class with `part:`" : "");
 
     internal static string MissingForAll(string subject, string words, string key, string example) =>
         $"{subject} has no {words}; write `{key}: {example}`, or for all at once `defaults: {{conductor: {{{key}: {example}}}}}`";
@@ -167,6 +167,13 @@ internal static class InputMessages
             QuantityFaultKind.WrongSides => $"{where} is '{written}'; {due} is due, such as {example}",
             _ => $"{where} is '{written}'; sizes are AWG 24 to 4/0 (such as 8 AWG, 1/0 AWG) and 0.2 to 120 mm²",
         };
+    }
+
+    /// <summary>As it is written in the file: <c>coil.voltage</c> becomes <c>coil: {voltage: 12 V}</c>.</summary>
+    private static string Nested(string path, string example)
+    {
+        int dot = path.IndexOf('.', StringComparison.Ordinal);
+        return dot < 0 ? $"{path}: {example}" : $"{path[..dot]}: {{{Nested(path[(dot + 1)..], example)}}}";
     }
 
     private static string NearestOrAll(string written, IReadOnlyCollection<string> known)

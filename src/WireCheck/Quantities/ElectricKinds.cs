@@ -79,7 +79,6 @@ public static class ElectricKinds
         "a melting energy", "520 A²s", i => i.AmpereSquaredSeconds,
     [
         new("A²s", v => new JouleIntegral(v)),
-        new("kA²s", v => new JouleIntegral(v * 1e6)),
         new("A² s", v => new JouleIntegral(v)),
     ]);
 }

@@ -82,10 +82,10 @@ public sealed class Bms : Part
         ChargeContinuous = r.Optional<ElectricCurrent>("charge_continuous"),
         Trip = r.Map("trip", BmsTrip.Read),
         ShortCircuit = r.OptionalMap("short_circuit", BmsTrip.Read),
-        OnResistance = r.Required<ElectricResistance>("on_resistance"),
+        OnResistance = r.Required<ElectricResistance>("on_resistance", example: "1.2 mΩ"),
         ChargeOnResistance = r.Optional<ElectricResistance>("charge_on_resistance"),
-        Standby = r.Required<ElectricCurrent>("standby", Bounds.ZeroOrMore),
-        CellCutoff = r.Required<Range<ElectricPotential>>("cell_cutoff"),
+        Standby = r.Required<ElectricCurrent>("standby", Bounds.ZeroOrMore, example: "100 µA"),
+        CellCutoff = r.Required<Range<ElectricPotential>>("cell_cutoff", example: "2.5 .. 3.75 V"),
         Release = r.Optional<Range<ElectricPotential>>("release"),
         ColdChargeCutoff = r.Optional<Temperature>("cold_charge_cutoff"),
         HotChargeCutoff = r.Optional<Temperature>("hot_charge_cutoff"),
@@ -106,8 +106,8 @@ public sealed class BmsTrip
 
     internal static BmsTrip Read(MapReader r) => new()
     {
-        Current = r.Required<ElectricCurrent>("current"),
-        After = r.Required<Duration>("after", Bounds.ZeroOrMore),
+        Current = r.Required<ElectricCurrent>("current", example: "200 A"),
+        After = r.Required<Duration>("after", Bounds.ZeroOrMore, example: "1 s"),
     };
 }
 
@@ -123,8 +123,8 @@ public sealed class SenseLeads
 
     internal static SenseLeads Read(MapReader r) => new()
     {
-        Size = r.Required<ConductorSize>("size"),
-        Length = r.Required<Length>("length"),
+        Size = r.Required<ConductorSize>("size", example: "24 AWG"),
+        Length = r.Required<Length>("length", example: "250 mm"),
         Fuse = r.Optional<ElectricCurrent>("fuse"),
     };
 }

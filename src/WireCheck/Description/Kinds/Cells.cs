@@ -78,9 +78,9 @@ public sealed class Cells : Part
         Capacity = r.Required<ElectricCharge>("capacity"),
         Series = r.Required<int>("series"),
         Parallel = r.OrAssumed("parallel", 1),
-        Resistance = r.Required<ElectricResistance>("resistance"),
+        Resistance = r.Required<ElectricResistance>("resistance", example: "1 mΩ"),
         ResistanceAc = r.Optional<ElectricResistance>("resistance_ac"),
-        Window = r.Required<Range<ElectricPotential>>("window"),
+        Window = r.Required<Range<ElectricPotential>>("window", example: "2.5 .. 3.65 V"),
         Charge = r.Map("charge", CellLimit.Read),
         Discharge = r.Map("discharge", CellLimit.Read),
         SelfDischarge = r.Required<ShareRate>("self_discharge", Bounds.ZeroOrMore),
@@ -107,7 +107,7 @@ public sealed class CellLimit
 
     internal static CellLimit Read(MapReader r) => new()
     {
-        Limit = r.Required<ElectricCurrent>("limit"),
+        Limit = r.Required<ElectricCurrent>("limit", example: "50 A"),
         Temperature = r.Required<Range<Temperature>>("temperature"),
     };
 }
@@ -128,7 +128,7 @@ public sealed class CellLinks
     internal static CellLinks Read(MapReader r) => new()
     {
         Section = r.Required<Section>("section"),
-        Length = r.Required<Length>("length"),
+        Length = r.Required<Length>("length", example: "70 mm"),
         Material = r.OptionalWord("material", WordTable.Material),
         Joint = r.Optional<ElectricResistance>("joint", Bounds.ZeroOrMore),
     };

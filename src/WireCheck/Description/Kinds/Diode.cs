@@ -30,9 +30,9 @@ public sealed class Diode : Part
         Position = r.Position,
         ClassName = r.ClassName,
         Style = r.Required<DiodeStyle>("style"),
-        Forward = r.Required<ElectricPotential>("forward"),
-        Rated = r.Required<ElectricCurrent>("rated"),
-        Volts = r.Required<ElectricPotential>("volts"),
+        Forward = r.Required<ElectricPotential>("forward", example: "0.5 V"),
+        Rated = r.Required<ElectricCurrent>("rated", example: "10 A"),
+        Volts = r.Required<ElectricPotential>("volts", example: "45 V"),
         Leakage = r.Optional<ElectricCurrent>("leakage", Bounds.ZeroOrMore),
     };
 }

@@ -52,8 +52,8 @@ public sealed class Fuse : Part
         ClassName = r.ClassName,
         IsBreaker = r.Section == SectionNames.Breakers,
         Class = r.Word("class", WordTable.FuseClass, "blade"),
-        Rating = r.Required<ElectricCurrent>("rating"),
-        Volts = r.Required<ElectricPotential>("volts"),
+        Rating = r.Required<ElectricCurrent>("rating", example: "20 A"),
+        Volts = r.Required<ElectricPotential>("volts", example: "32 V"),
         Breaking = r.Optional<ElectricCurrent>("breaking"),
         Resistance = r.Optional<ElectricResistance>("resistance"),
         Curve = r.List("curve", FuseCurvePoint.Read),
@@ -79,7 +79,7 @@ public sealed class FuseCurvePoint
 
     internal static FuseCurvePoint Read(MapReader r) => new()
     {
-        At = r.Required<Ratio>("at"),
+        At = r.Required<Ratio>("at", example: "135 %"),
         Fastest = r.Optional<Duration>("fastest", Bounds.ZeroOrMore),
         Slowest = r.Optional<Duration>("slowest"),
     };
@@ -103,7 +103,7 @@ public sealed class FuseHolder
 
     internal static FuseHolder Read(MapReader r) => new()
     {
-        Rating = r.Required<ElectricCurrent>("rating"),
+        Rating = r.Required<ElectricCurrent>("rating", example: "30 A"),
         Volts = r.Optional<ElectricPotential>("volts"),
         Class = r.OptionalWord("class", WordTable.Joint),
         Resistance = r.Optional<ElectricResistance>("resistance"),

@@ -70,12 +70,12 @@ public sealed class Inverter : Part
         Id = r.Id,
         Position = r.Position,
         ClassName = r.ClassName,
-        Power = r.Required<Power>("power"),
-        Efficiency = r.Required<Ratio>("efficiency", Bounds.Share),
-        Idle = r.Required<ElectricCurrent>("idle", Bounds.ZeroOrMore),
+        Power = r.Required<Power>("power", example: "500 W"),
+        Efficiency = r.Required<Ratio>("efficiency", Bounds.Share, example: "88 %"),
+        Idle = r.Required<ElectricCurrent>("idle", Bounds.ZeroOrMore, example: "0.6 A"),
         OffLeakage = r.Optional<ElectricCurrent>("off_leakage", Bounds.ZeroOrMore),
         Window = r.Required<Range<ElectricPotential>>("window"),
-        CutOff = r.Required<ElectricPotential>("cut_off"),
+        CutOff = r.Required<ElectricPotential>("cut_off", example: "10.2 V"),
         Alarm = r.Optional<ElectricPotential>("alarm"),
         Restart = r.Optional<ElectricPotential>("restart"),
         Surge = r.OptionalMap("surge", Surge.Read),
@@ -83,7 +83,7 @@ public sealed class Inverter : Part
         InputEsr = r.Optional<ElectricResistance>("input_esr", Bounds.ZeroOrMore),
         InrushLimit = r.Optional<ElectricCurrent>("inrush_limit"),
         EnabledBy = r.PartId("enabled_by", "switch", "relay"),
-        AcVoltage = r.Required<ElectricPotential>("ac_voltage"),
+        AcVoltage = r.Required<ElectricPotential>("ac_voltage", example: "230 V"),
         Isolated = r.Optional<bool>("isolated"),
         Neutral = r.Optional<NeutralBond>("neutral"),
         ResidualCurrentDevice = r.Optional<bool>("residual_current_device"),
@@ -104,8 +104,8 @@ public sealed class Surge
 
     internal static Surge Read(MapReader r) => new()
     {
-        Power = r.Required<Power>("power"),
-        For = r.Required<Duration>("for"),
+        Power = r.Required<Power>("power", example: "130 W"),
+        For = r.Required<Duration>("for", example: "300 ms"),
     };
 }
 

@@ -72,7 +72,7 @@ public sealed class LoadLead
 
     internal static LoadLead Read(MapReader r) => new()
     {
-        Size = r.Required<ConductorSize>("size"),
-        Length = r.Required<Length>("length"),
+        Size = r.Required<ConductorSize>("size", example: "16 AWG"),
+        Length = r.Required<Length>("length", example: "2 m"),
     };
 }

@@ -28,7 +28,7 @@ public sealed class Meter : Part
         Position = r.Position,
         ClassName = r.ClassName,
         Shunt = r.PartId("shunt", "shunt"),
-        Standby = r.Required<ElectricCurrent>("standby", Bounds.ZeroOrMore),
+        Standby = r.Required<ElectricCurrent>("standby", Bounds.ZeroOrMore, example: "12 mA"),
         Window = r.Optional<Range<ElectricPotential>>("window"),
         Smallest = r.Optional<ElectricCurrent>("smallest", Bounds.ZeroOrMore),
     };

@@ -34,10 +34,10 @@ public sealed class Panel : Part
         Position = r.Position,
         ClassName = r.ClassName,
         At = r.PartId("at", "port"),
-        OpenCircuit = r.Required<ElectricPotential>("open_circuit"),
-        MaximumPowerVoltage = r.Required<ElectricPotential>("maximum_power_voltage"),
-        ShortCircuit = r.Required<ElectricCurrent>("short_circuit"),
-        MaximumPowerCurrent = r.Required<ElectricCurrent>("maximum_power_current"),
+        OpenCircuit = r.Required<ElectricPotential>("open_circuit", example: "21.6 V"),
+        MaximumPowerVoltage = r.Required<ElectricPotential>("maximum_power_voltage", example: "18 V"),
+        ShortCircuit = r.Required<ElectricCurrent>("short_circuit", example: "6 A"),
+        MaximumPowerCurrent = r.Required<ElectricCurrent>("maximum_power_current", example: "5.56 A"),
         DarkLeakage = r.Optional<ElectricCurrent>("dark_leakage", Bounds.ZeroOrMore),
         DarkCells = PanelCells.ReadWhereGiven(r),
     };
@@ -69,9 +69,9 @@ public sealed class PanelCells
 
     private static PanelCells Read(MapReader r) => new()
     {
-        Cells = r.Required<int>("cells"),
+        Cells = r.Required<int>("cells", example: "36"),
         Ideality = r.Required<double>("ideality"),
-        DarkSaturation = r.Required<ElectricCurrent>("dark_saturation", Bounds.ZeroOrMore),
-        ShuntResistance = r.Required<ElectricResistance>("shunt_resistance"),
+        DarkSaturation = r.Required<ElectricCurrent>("dark_saturation", Bounds.ZeroOrMore, example: "1 nA"),
+        ShuntResistance = r.Required<ElectricResistance>("shunt_resistance", example: "300 Ω"),
     };
 }

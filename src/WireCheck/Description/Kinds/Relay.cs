@@ -68,11 +68,11 @@ public sealed class RelayCoil
 
     internal static RelayCoil Read(MapReader r) => new()
     {
-        Voltage = r.Required<ElectricPotential>("voltage"),
+        Voltage = r.Required<ElectricPotential>("voltage", example: "12 V"),
         Resistance = r.Required<ElectricResistance>("resistance"),
-        Operate = r.Required<ElectricPotential>("operate"),
-        Release = r.Required<ElectricPotential>("release"),
-        Max = r.Required<ElectricPotential>("max"),
+        Operate = r.Required<ElectricPotential>("operate", example: "7.8 V"),
+        Release = r.Required<ElectricPotential>("release", example: "1.2 V"),
+        Max = r.Required<ElectricPotential>("max", example: "15.6 V"),
         Suppression = r.Optional<CoilSuppression>("suppression"),
         Economiser = r.OptionalMap("economiser", Economiser.Read),
     };
@@ -98,9 +98,9 @@ public sealed class Economiser
 
     internal static Economiser Read(MapReader r) => new()
     {
-        PullInCurrent = r.Required<ElectricCurrent>("pull_in_current"),
-        For = r.Required<Duration>("for"),
-        HoldCurrent = r.Required<ElectricCurrent>("hold_current"),
+        PullInCurrent = r.Required<ElectricCurrent>("pull_in_current", example: "1.9 A"),
+        For = r.Required<Duration>("for", example: "100 ms"),
+        HoldCurrent = r.Required<ElectricCurrent>("hold_current", example: "0.1 A"),
     };
 }
 
@@ -125,11 +125,11 @@ public sealed class RelayContact
 
     internal static RelayContact Read(MapReader r) => new()
     {
-        Carry = r.Required<ElectricCurrent>("carry"),
+        Carry = r.Required<ElectricCurrent>("carry", example: "40 A"),
         CarryClosedAtRest = r.Optional<ElectricCurrent>("carry_closed_at_rest"),
         Make = r.Optional<ElectricCurrent>("make"),
-        Volts = r.Required<ElectricPotential>("volts"),
+        Volts = r.Required<ElectricPotential>("volts", example: "16 V"),
         Break = r.OptionalMap("break", BreakRating.Read),
-        Resistance = r.Required<ElectricResistance>("resistance"),
+        Resistance = r.Required<ElectricResistance>("resistance", example: "2 mΩ"),
     };
 }

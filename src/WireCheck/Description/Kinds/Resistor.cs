@@ -24,8 +24,8 @@ public sealed class Resistor : Part
         Id = r.Id,
         Position = r.Position,
         ClassName = r.ClassName,
-        Resistance = r.Required<ElectricResistance>("resistance"),
-        Power = r.Required<Power>("power"),
+        Resistance = r.Required<ElectricResistance>("resistance", example: "22 Ω"),
+        Power = r.Required<Power>("power", example: "25 W"),
         Pulse = r.Optional<Energy>("pulse"),
     };
 }

@@ -46,7 +46,7 @@ public sealed class Switch : Part
         Poles = r.OrAssumed("poles", 1, new Bounds(1, true, 2)),
         Contact = r.Map("contact", SwitchContact.Read),
         Break = r.OptionalMap("break", BreakRating.Read),
-        ContactResistance = r.Required<ElectricResistance>("contact_resistance"),
+        ContactResistance = r.Required<ElectricResistance>("contact_resistance", example: "10 mΩ"),
         Momentary = r.Optional<bool>("momentary"),
         Reachable = r.Optional<bool>("reachable"),
         Lamp = r.OptionalMap("lamp", Lamp.Read),
@@ -67,8 +67,8 @@ public sealed class SwitchContact
 
     internal static SwitchContact Read(MapReader r) => new()
     {
-        Amps = r.Required<ElectricCurrent>("amps"),
-        Volts = r.Required<ElectricPotential>("volts"),
+        Amps = r.Required<ElectricCurrent>("amps", example: "20 A"),
+        Volts = r.Required<ElectricPotential>("volts", example: "16 V"),
         AcOnly = r.Optional<bool>("ac_only"),
     };
 }
@@ -82,8 +82,8 @@ public sealed class BreakRating
 
     internal static BreakRating Read(MapReader r) => new()
     {
-        Volts = r.Required<ElectricPotential>("volts"),
-        Amps = r.Required<ElectricCurrent>("amps"),
+        Volts = r.Required<ElectricPotential>("volts", example: "16 V"),
+        Amps = r.Required<ElectricCurrent>("amps", example: "20 A"),
     };
 }
 
@@ -96,7 +96,7 @@ public sealed class Lamp
 
     internal static Lamp Read(MapReader r) => new()
     {
-        Voltage = r.Required<ElectricPotential>("voltage"),
-        Current = r.Required<ElectricCurrent>("current"),
+        Voltage = r.Required<ElectricPotential>("voltage", example: "12 V"),
+        Current = r.Required<ElectricCurrent>("current", example: "10 mA"),
     };
 }

@@ -29,8 +29,8 @@ public sealed class Vehicle : Part
         Position = r.Position,
         ClassName = r.ClassName,
         At = r.PartId("at", "port"),
-        Voltage = r.Required<Range<ElectricPotential>>("voltage"),
-        Resistance = r.Required<ElectricResistance>("resistance"),
-        Fuse = r.Required<ElectricCurrent>("fuse"),
+        Voltage = r.Required<Range<ElectricPotential>>("voltage", example: "12 .. 14.4 V"),
+        Resistance = r.Required<ElectricResistance>("resistance", example: "80 mΩ"),
+        Fuse = r.Required<ElectricCurrent>("fuse", example: "15 A"),
     };
 }

@@ -13,8 +13,8 @@ internal sealed partial class MapReader
             return value;
         }
 
-        NoteMissing(key, "{…}");
-        return read(Nested(key, [], _context.Muted()));
+        // Each value that the absent mapping must hold is told by its own name.
+        return read(Nested(key, [], _context));
     }
 
     /// <summary>A nested mapping, or null when no layer gives it.</summary>
@@ -92,9 +92,10 @@ internal sealed partial class MapReader
     /// <summary>A mapping that is an entry of a list.</summary>
     internal T Entry<T>(string key, Layer layer, Func<MapReader, T> read)
     {
-        MapReader reader = new(_context, [layer], Path(key), _shape.Note(key))
+        string subject = Section.Length == 0 ? $"an entry of '{Path(key)}'" : $"an entry of '{Path(key)}' of {Id}";
+        MapReader reader = new(_context, [layer with { Subject = subject }], "", _shape.Note(key))
         {
-            Id = Id, Position = layer.Map.Position, Section = Section, ClassName = ClassName, WithoutClass = WithoutClass,
+            Id = subject, Position = layer.Map.Position, Section = Section, ClassName = ClassName, WithoutClass = WithoutClass,
         };
         return ReadNested(reader, read);
     }

@@ -174,7 +174,7 @@ internal sealed partial class MapReader
         bool hasClasses = ClassName is null && _context.Classes.Names(Section).Any();
         string message = Section == SectionNames.Conductors && key is "insulation" or "ends"
             ? InputMessages.MissingForAll(Id, words, key, example)
-            : InputMessages.Missing(Id, words, key, example, hasClasses);
+            : InputMessages.Missing(Id, words, Path(key), example, hasClasses);
         _context.Problems.Add(Position, message);
     }
 }
