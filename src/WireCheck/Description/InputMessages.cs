@@ -192,7 +192,7 @@ internal static class InputMessages
         NearestName.Find(written, known) is string nearest ? $"; nearest is {nearest}" : "";
 
     private static string WithArticle(string kind) =>
-        kind is "cells" or "bms" ? $"the {kind}" : "aeiou".Contains(kind[0], StringComparison.Ordinal) ? $"an {kind}" : $"a {kind}";
+        kind == "cells" ? "a bank of cells" : "aeiou".Contains(kind[0], StringComparison.Ordinal) ? $"an {kind}" : $"a {kind}";
 
     private static string Count(int number, string one, string? many = null) =>
         number == 1 ? $"1 {one}" : FormattableString.Invariant($"{number} {many ?? one + "s"}");
