@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Newtonsoft.Json.Linq;
 using NJsonSchema;
 using NJsonSchema.Validation;
@@ -13,6 +14,10 @@ namespace WireCheck.Description;
 internal static class SchemaCheck
 {
     private const string ResourceName = "schema/pack.schema.json";
+
+    // The schema has a few hundred patterns; the validator asks for each by its text, and the cache of the
+    // platform would keep only fifteen of them.
+    private const int Patterns = 1024;
 
     // The schema takes longer to load than a small description to read: it loads beside the reading.
     private static readonly Lazy<Task<JsonSchema>> Schema = new(() => Task.Run(LoadAsync));
@@ -34,7 +39,7 @@ internal static class SchemaCheck
         }
 
         ToldPlaces told = new(root, problems.InOrder());
-        foreach (ValidationError error in errors)
+        foreach (ValidationError error in errors.SelectMany(Deepest))
         {
             Position place = new(root.Position.File, Math.Max(1, error.LineNumber), Math.Max(1, error.LinePosition));
             if (!told.Within(place))
@@ -54,7 +59,24 @@ internal static class SchemaCheck
         return reader.ReadToEnd();
     }
 
-    private static Task<JsonSchema> LoadAsync() => JsonSchema.FromJsonAsync(Text());
+    private static Task<JsonSchema> LoadAsync()
+    {
+        Regex.CacheSize = Math.Max(Regex.CacheSize, Patterns);
+        return JsonSchema.FromJsonAsync(Text());
+    }
+
+    /// <summary>The errors inside an error of several choices, where they lie deeper; else the error itself.</summary>
+    private static IEnumerable<ValidationError> Deepest(ValidationError error)
+    {
+        IEnumerable<ValidationError> inside = error switch
+        {
+            ChildSchemaValidationError choices => choices.Errors.Values.SelectMany(e => e),
+            MultiTypeValidationError types => types.Errors.Values.SelectMany(e => e),
+            _ => [],
+        };
+        ValidationError[] deeper = [.. inside.SelectMany(Deepest).Where(e => e.Path != error.Path)];
+        return deeper.Length > 0 ? deeper : [error];
+    }
 
     private static string? ExampleOf(JsonSchema schema) =>
         schema.ExtensionData?.TryGetValue("examples", out object? examples) == true

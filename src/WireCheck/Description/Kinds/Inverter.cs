@@ -55,7 +55,7 @@ public sealed class Inverter : Part
 
     public Given<ElectricCurrent>? OutletBreaker { get; init; }
 
-    /// <summary>What its earth terminal is joined to: case, earth, none.</summary>
+    /// <summary>What its earth terminal is joined to: case, earth, vehicle, none.</summary>
     public Given<string>? Earth { get; init; }
 
     public Given<PartPlace>? Place { get; init; }
@@ -89,7 +89,7 @@ public sealed class Inverter : Part
         ResidualCurrentDevice = r.Optional<bool>("residual_current_device"),
         Outlets = r.Optional<int>("outlets", new Bounds(0, true, 100)),
         OutletBreaker = r.Optional<ElectricCurrent>("outlet_breaker"),
-        Earth = r.Optional<string>("earth"),
+        Earth = r.OptionalChoice("earth", "case", "earth", "vehicle", "none"),
         Place = r.Optional<PartPlace>("place"),
         Heat = r.Optional<Ratio>("heat", Bounds.ShareOrNone),
     };
