@@ -44,6 +44,14 @@ internal static class Banks
         return null;
     }
 
+    /// <summary>The bank that a charger's positive output charges, through a diode too; null when there is none.</summary>
+    internal static WiredBank? ChargedFrom(GatherContext context, int plus)
+    {
+        bool[] reached = Reach.From(context.Graph, plus, _ => true);
+        return Feeding(context, plus)
+            ?? context.Wiring.Of<WiredBank>().FirstOrDefault(b => reached[context.Wiring.Node(b.Part.Id, "+")]);
+    }
+
     /// <summary>The source point of a bank.</summary>
     internal static SourcePoint SourceOf(GatherContext context, WiredBank bank) =>
         context.Sources.First(s => s.PartId == bank.Part.Id);

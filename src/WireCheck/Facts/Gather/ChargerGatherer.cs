@@ -15,7 +15,7 @@ public sealed class ChargerGatherer : Gatherer<Charger>
         subject.SetNumber(ChargerFacts.CellCount, part.CellCount?.Value);
         subject.SetNumber(ChargerFacts.Voltage, part.Voltage.Value.Volts);
         int? plus = charger.Output?.A ?? charger.Stage?.OutA;
-        if (plus is { } node && Banks.Feeding(context, node) is { } bank)
+        if (plus is { } node && Banks.ChargedFrom(context, node) is { } bank)
         {
             subject.Set(ChargerFacts.BankSeries, (double)bank.Cells.Series.Value);
         }
