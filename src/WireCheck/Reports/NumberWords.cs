@@ -1,4 +1,5 @@
 using System.Globalization;
+using WireCheck.Quantities;
 
 namespace WireCheck.Reports;
 
@@ -18,13 +19,13 @@ internal static class NumberWords
     /// <summary>A value with its unit, three significant digits; an area and a length in millimetres, a share in percent.</summary>
     internal static string Quantity(double value, string? unit) => unit switch
     {
-        "" when value <= 1 => Rules.Expressions.NumberText.WithUnit(value * 100, "%"),
-        null or "" => Rules.Expressions.NumberText.Plain(value, 3),
-        "m" when value < 1 => Rules.Expressions.NumberText.WithUnit(value * 1e3, "mm"),
-        "m²" => Rules.Expressions.NumberText.WithUnit(value * 1e6, "mm²"),
-        "s" => Rules.Expressions.NumberText.Time(value),
-        _ when WithPrefix.Contains(unit) => Rules.Expressions.NumberText.WithPrefix(value, unit),
-        _ => Rules.Expressions.NumberText.WithUnit(value, unit),
+        "" when value <= 1 => QuantityText.WithUnit(value * 100, "%"),
+        null or "" => QuantityText.Plain(value, 3),
+        "m" when value < 1 => QuantityText.WithUnit(value * 1e3, "mm"),
+        "m²" => QuantityText.WithUnit(value * 1e6, "mm²"),
+        "s" => QuantityText.Time(value),
+        _ when WithPrefix.Contains(unit) => QuantityText.WithPrefix(value, unit),
+        _ => QuantityText.WithUnit(value, unit),
     };
 
     /// <summary>Whole days, rounded down: a promise is not rounded up.</summary>

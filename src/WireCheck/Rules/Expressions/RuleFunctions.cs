@@ -1,3 +1,5 @@
+using WireCheck.Quantities;
+
 namespace WireCheck.Rules.Expressions;
 
 /// <summary>Everything a rule may call; there is nothing else in its sandbox.</summary>
@@ -11,32 +13,32 @@ internal static class RuleFunctions
 
     private static IEnumerable<RuleFunction> Filters() =>
     [
-        Filter("amps", "A", v => NumberText.WithPrefix(v, "A")),
-        Filter("volts", "V", v => NumberText.WithPrefix(v, "V")),
-        Filter("ohms", "Ω", v => NumberText.WithPrefix(v, "Ω")),
-        Filter("watts", "W", v => NumberText.WithPrefix(v, "W")),
-        Filter("joules", "J", v => NumberText.WithPrefix(v, "J")),
-        Filter("watt_hours", "J", v => NumberText.WithUnit(v / 3600, "Wh")),
-        Filter("amp_hours", "C", v => NumberText.WithUnit(v / 3600, "Ah")),
-        Filter("ampere_squared_seconds", "A²s", v => NumberText.WithUnit(v, "A²s")),
-        Filter("farads", "F", v => NumberText.WithPrefix(v, "F")),
-        Filter("henries", "H", v => NumberText.WithPrefix(v, "H")),
-        Filter("hertz", "Hz", v => NumberText.WithPrefix(v, "Hz")),
-        Filter("celsius", "°C", v => NumberText.WithUnit(v, "°C")),
-        Filter("kelvins", "K", v => NumberText.WithUnit(v, "K")),
-        Filter("metres", "m", v => NumberText.WithUnit(v, "m")),
-        Filter("millimetres", "m", v => NumberText.WithUnit(v * 1e3, "mm")),
-        Filter("square_millimetres", "m²", v => NumberText.WithUnit(v * 1e6, "mm²")),
-        Filter("amps_per_square_millimetre", "A/m²", v => NumberText.WithUnit(v / 1e6, "A/mm²")),
-        Filter("kilograms", "kg", v => NumberText.WithUnit(v, "kg")),
-        Filter("seconds", "s", v => NumberText.WithPrefix(v, "s")),
-        Filter("minutes", "s", v => NumberText.WithUnit(v / 60, "min")),
-        Filter("hours", "s", v => NumberText.WithUnit(v / 3600, "h")),
-        Filter("days", "s", v => NumberText.WithUnit(v / 86400, "days")),
-        Filter("duration", "s", NumberText.Time),
-        Filter("percent", "", v => NumberText.WithUnit(v * 100, "%")),
-        Filter("ratio", "", v => NumberText.WithUnit(v, "")),
-        Filter("count", "", v => NumberText.Plain(Math.Round(v), 15)),
+        Filter("amps", "A", v => QuantityText.WithPrefix(v, "A")),
+        Filter("volts", "V", v => QuantityText.WithPrefix(v, "V")),
+        Filter("ohms", "Ω", v => QuantityText.WithPrefix(v, "Ω")),
+        Filter("watts", "W", v => QuantityText.WithPrefix(v, "W")),
+        Filter("joules", "J", v => QuantityText.WithPrefix(v, "J")),
+        Filter("watt_hours", "J", v => QuantityText.WithUnit(v / 3600, "Wh")),
+        Filter("amp_hours", "C", v => QuantityText.WithUnit(v / 3600, "Ah")),
+        Filter("ampere_squared_seconds", "A²s", v => QuantityText.WithUnit(v, "A²s")),
+        Filter("farads", "F", v => QuantityText.WithPrefix(v, "F")),
+        Filter("henries", "H", v => QuantityText.WithPrefix(v, "H")),
+        Filter("hertz", "Hz", v => QuantityText.WithPrefix(v, "Hz")),
+        Filter("celsius", "°C", v => QuantityText.WithUnit(v, "°C")),
+        Filter("kelvins", "K", v => QuantityText.WithUnit(v, "K")),
+        Filter("metres", "m", v => QuantityText.WithUnit(v, "m")),
+        Filter("millimetres", "m", v => QuantityText.WithUnit(v * 1e3, "mm")),
+        Filter("square_millimetres", "m²", v => QuantityText.WithUnit(v * 1e6, "mm²")),
+        Filter("amps_per_square_millimetre", "A/m²", v => QuantityText.WithUnit(v / 1e6, "A/mm²")),
+        Filter("kilograms", "kg", v => QuantityText.WithUnit(v, "kg")),
+        Filter("seconds", "s", v => QuantityText.WithPrefix(v, "s")),
+        Filter("minutes", "s", v => QuantityText.WithUnit(v / 60, "min")),
+        Filter("hours", "s", v => QuantityText.WithUnit(v / 3600, "h")),
+        Filter("days", "s", v => QuantityText.WithUnit(v / 86400, "days")),
+        Filter("duration", "s", QuantityText.Time),
+        Filter("percent", "", v => QuantityText.WithUnit(v * 100, "%")),
+        Filter("ratio", "", v => QuantityText.WithUnit(v, "")),
+        Filter("count", "", v => QuantityText.Plain(Math.Round(v), 15)),
     ];
 
     private static IEnumerable<RuleFunction> Numbers() =>
@@ -85,7 +87,7 @@ internal static class RuleFunctions
             return NotKnown;
         }
 
-        return $"{NumberText.Plain(count, 15)} {(count == 1 ? arguments[1] : arguments[2])}";
+        return $"{QuantityText.Plain(count, 15)} {(count == 1 ? arguments[1] : arguments[2])}";
     }
 
     private static string InWords(IReadOnlyList<string>? names) => names switch

@@ -1,15 +1,31 @@
 using System.Globalization;
 
-namespace WireCheck.Rules.Expressions;
+namespace WireCheck.Quantities;
 
 /// <summary>Numbers as a builder reads them: three significant digits, a unit and its prefix.</summary>
-internal static class NumberText
+public static class QuantityText
 {
     private static readonly (double Factor, string Prefix)[] Prefixes =
         [(1e6, "M"), (1e3, "k"), (1, ""), (1e-3, "m"), (1e-6, "µ"), (1e-9, "n")];
 
+    /// <summary>
+    /// A value in its SI unit as a builder would write it: metres as mm below one, seconds as h or days, shares
+    /// as per cent, °C and K without a prefix, everything else with the prefix that fits.
+    /// </summary>
+    /// <param name="value">The value in the unit.</param>
+    /// <param name="siUnit">Its SI unit, such as A, Ω, m, s, °C; empty for a share of one.</param>
+    public static string Of(double value, string siUnit) => siUnit switch
+    {
+        "" => WithUnit(value * 100, "%"),
+        "s" => Time(value),
+        "°C" or "K" => WithUnit(value, siUnit),
+        "m" when Math.Abs(value) < 1 => WithUnit(value * 1000, "mm"),
+        "m²" => WithUnit(value * 1e6, "mm²"),
+        _ => WithPrefix(value, siUnit),
+    };
+
     /// <summary>With the prefix that leaves one to three digits before the point: <c>0.0123</c> A is <c>12.3 mA</c>.</summary>
-    internal static string WithPrefix(double value, string unit)
+    public static string WithPrefix(double value, string unit)
     {
         if (value == 0 || !double.IsFinite(value))
         {
@@ -30,11 +46,11 @@ internal static class NumberText
     }
 
     /// <summary>Without a prefix: <c>61.3 °C</c>.</summary>
-    internal static string WithUnit(double value, string unit) =>
+    public static string WithUnit(double value, string unit) =>
         unit.Length == 0 ? Plain(value, 3) : $"{Plain(value, 3)} {unit}";
 
     /// <summary>A number of significant digits, without trailing zeros or an exponent.</summary>
-    internal static string Plain(double value, int digits)
+    public static string Plain(double value, int digits)
     {
         if (!double.IsFinite(value))
         {
@@ -46,7 +62,7 @@ internal static class NumberText
     }
 
     /// <summary>A time in the unit a builder would say: <c>40 s</c>, <c>20 min</c>, <c>6 h</c>, <c>12 days</c>.</summary>
-    internal static string Time(double seconds)
+    public static string Time(double seconds)
     {
         double size = Math.Abs(seconds);
         return size switch
