@@ -1,13 +1,15 @@
 namespace WireCheck.Outside.Tests.Circuit;
 
 /// <summary>
-/// Gathers the worst difference to a simulator, relative to the larger of the value and a floor. The floors are 10 mV
-/// and 10 mA: a simulator keeps a voltage in one double, whose rounding of 7e-15 V at 50 V drives some 1e-10 A, and more after its elimination, through
-/// the 100 µΩ of the firmest conductor, so that smaller currents than that are noise in its answer.
+/// Gathers the worst difference to a simulator, relative to the larger of the value and a floor: 10 mV, and 50 mA. A
+/// simulator stops when its voltages change by less than 1e-12 V, which through the firmest conductor of 100 µΩ is
+/// 1e-8 A; a smaller current is to that extent noise in its answer.
 /// </summary>
 internal sealed class Comparison
 {
-    private const double Floor = 1e-2;
+    internal const double VoltageFloor = 1e-2;
+
+    internal const double CurrentFloor = 5e-2;
 
     internal double Worst { get; private set; }
 
@@ -19,9 +21,9 @@ internal sealed class Comparison
 
     internal int Refused { get; set; }
 
-    internal void Add(double ours, double theirs, string where)
+    internal void Add(double ours, double theirs, double floor, string where)
     {
-        double difference = Math.Abs(ours - theirs) / Math.Max(Math.Max(Math.Abs(ours), Math.Abs(theirs)), Floor);
+        double difference = Math.Abs(ours - theirs) / Math.Max(Math.Max(Math.Abs(ours), Math.Abs(theirs)), floor);
         Values++;
         if (!(difference <= Worst))
         {

@@ -37,7 +37,7 @@ public sealed class GeneratedCircuitsTests(ITestOutputHelper output)
     {
         List<GeneratedCircuit> circuits = new CircuitGenerator(_seed, onlyPiecewise: true).Make(2 * Count, out int dropped);
         Judge("gnucap", Gnucap.Compare(circuits, Count), dropped);
-        Judge("ngspice, the same circuits", Ngspice.Compare(circuits), dropped);
+        Judge("ngspice, the same circuits", Ngspice.Compare([.. circuits.Take(Count)]), dropped);
     }
 
     private void Judge(string by, Comparison comparison, int dropped)

@@ -55,7 +55,7 @@ internal static class Gnucap
         int next = 0;
         foreach (int node in circuit.Nodes)
         {
-            comparison.Add(circuit.Voltage(node), values[next++], $"circuit {circuit.Number}, node {node}");
+            comparison.Add(circuit.Voltage(node), values[next++], Comparison.VoltageFloor, $"circuit {circuit.Number}, node {node}");
         }
 
         foreach (Element element in circuit.Network.Elements)
@@ -63,6 +63,7 @@ internal static class Gnucap
             comparison.Add(
                 circuit.Solution.Current(element),
                 GnucapDeck.Amps(element, values[next++]),
+                Comparison.CurrentFloor,
                 $"circuit {circuit.Number}, {element.GetType().Name} {element.Index}");
         }
     }

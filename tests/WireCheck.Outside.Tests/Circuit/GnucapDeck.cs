@@ -32,7 +32,7 @@ internal sealed class GnucapDeck(GeneratedCircuit circuit)
             probes.Append(Invariant($" i({Write(element)})"));
         }
 
-        _text.AppendLine(".options reltol=1e-11 abstol=1e-14 vntol=1e-13 gmin=1e-16 itl1=300 numdgt=16");
+        _text.AppendLine(".options reltol=1e-11 abstol=1e-14 vntol=1e-13 gmin=1e-16 itl1=100 numdgt=16");
         _text.AppendLine($".print op{probes}");
         _text.AppendLine(".op 27");
         _text.AppendLine(".end");

@@ -88,7 +88,7 @@ internal static partial class Ngspice
         foreach (NgspiceProbe probe in probes)
         {
             double theirs = probe.Names.Sum(name => answers[$"{circuit} {name}"]) + probe.Offset;
-            comparison.Add(probe.Ours, theirs, $"circuit {circuit}, {probe.Where}");
+            comparison.Add(probe.Ours, theirs, probe.Floor, $"circuit {circuit}, {probe.Where}");
         }
     }
 
