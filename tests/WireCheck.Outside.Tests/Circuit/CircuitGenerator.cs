@@ -66,12 +66,12 @@ internal sealed class CircuitGenerator(int seed, bool onlyPiecewise)
         {
             int from = Any(pole);
             int node = Node();
-            Add(new Resistance("conductor", from, node, Spread(1e-4, 3e-2)));
+            Add(new Resistance("conductor", from, node, Spread(3e-4, 3e-2)));
             pole.Add(node);
             int other = Any(pole);
             if (_random.Next(4) == 0 && other != node)
             {
-                Add(new Resistance("loop", other, node, Spread(1e-4, 3e-2)));
+                Add(new Resistance("loop", other, node, Spread(3e-4, 3e-2)));
             }
         }
     }
@@ -81,7 +81,7 @@ internal sealed class CircuitGenerator(int seed, bool onlyPiecewise)
     private void Switched(string name)
     {
         int after = Node();
-        Add(new Contact(name, Any(_plus), after, Spread(1e-4, 1e-2)) { Closed = _random.Next(2) == 0 });
+        Add(new Contact(name, Any(_plus), after, Spread(3e-4, 1e-2)) { Closed = _random.Next(2) == 0 });
         Add(new Resistance(name, after, Any(_minus), Spread(5, 1e3)));
     }
 

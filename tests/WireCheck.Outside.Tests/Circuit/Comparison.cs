@@ -2,8 +2,8 @@ namespace WireCheck.Outside.Tests.Circuit;
 
 /// <summary>
 /// Gathers the worst difference to a simulator, relative to the larger of the value and a floor: 10 mV, and 50 mA. A
-/// simulator stops when its voltages change by less than 1e-12 V, which through the firmest conductor of 100 µΩ is
-/// 1e-8 A; a smaller current is to that extent noise in its answer.
+/// simulator stops when its voltages change by less than 1e-12 V, which through the firmest conductor of 300 µΩ is
+/// 3e-9 A; a smaller current is to that extent noise in its answer.
 /// </summary>
 internal sealed class Comparison
 {
