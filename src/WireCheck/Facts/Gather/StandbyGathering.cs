@@ -23,17 +23,18 @@ public static class StandbyGathering
         double amps = AmpsOf(wired, stored);
         subject.SetNumber(facts.StoredCurrent, amps);
         subject.SetNumber(facts.BoxStoredCurrent, Math.Max(0, Banks.AmpsLeavingAll(context.Wiring, stored)));
-        if (amps <= SmallestAmps || Ends(wired, context.Wiring, stored) is not { } ends)
-        {
-            return;
-        }
-
-        IReadOnlyList<string> chain = CurrentPath.Of(context.States.FlowAt(stored), ends.Plus, ends.Minus).PartIds;
+        IReadOnlyList<string> chain = amps <= SmallestAmps ? [] : ChainOf(wired, stored, context);
         if (chain.Count > 0)
         {
             subject.SetNames(facts.StoredChain, chain);
         }
     }
+
+    /// <summary>Parts and conductors that a part's current flows through at a point; empty when no way is found.</summary>
+    internal static IReadOnlyList<string> ChainOf(WiredPart part, OperatingPoint point, GatherContext context) =>
+        Ends(part, context.Wiring, point) is { } ends
+            ? CurrentPath.Of(context.States.FlowAt(point), ends.Plus, ends.Minus).PartIds
+            : [];
 
     /// <summary>Current that a part draws at a point, A; 0 for a kind that only passes current on.</summary>
     internal static double AmpsOf(WiredPart part, OperatingPoint point)

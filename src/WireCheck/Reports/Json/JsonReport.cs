@@ -14,7 +14,7 @@ namespace WireCheck.Reports.Json;
 /// </summary>
 public static class JsonReport
 {
-    private static readonly JsonWriterOptions Options = new()
+    internal static readonly JsonWriterOptions WriterOptions = new()
     {
         Indented = true,
         NewLine = "\n",
@@ -26,7 +26,7 @@ public static class JsonReport
     /// </summary>
     public static void Write(Stream output, IReadOnlyList<Report> reports)
     {
-        using (Utf8JsonWriter json = new(output, Options))
+        using (Utf8JsonWriter json = new(output, WriterOptions))
         {
             if (reports.Count == 1)
             {

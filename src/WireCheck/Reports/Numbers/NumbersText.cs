@@ -1,0 +1,81 @@
+using WireCheck.Numbers;
+using WireCheck.Reports.Text;
+using WireCheck.Rules.Expressions;
+
+namespace WireCheck.Reports.Numbers;
+
+/// <summary>Numbers of a box as aligned tables for a terminal.</summary>
+public static class NumbersText
+{
+    /// <summary>A current below this is printed as 0, A: less than any meter on a bench shows.</summary>
+    private const double SmallestAmps = 1e-9;
+
+    /// <summary>Every state: its conductors, its parts, its terminals.</summary>
+    public static void WriteModes(TextWriter output, string title, IReadOnlyList<StateNumbers> states)
+    {
+        output.Write($"{PlainText.Escape(title)}\n");
+        foreach (StateNumbers state in states)
+        {
+            output.Write($"\n{state.Mode}, {state.Corner} ({state.Words})\n");
+            output.Write(state.Solved
+                ? $"  currents at every node balance to {Amps(state.ResidualAmps)}\n"
+                : $"  NOT SOLVED: {Amps(state.ResidualAmps)} left over at some node; these numbers mean nothing\n");
+            TextTable conductors = new("conductor", "current", "drop", "loss");
+            foreach (ConductorNumbers wire in state.Conductors)
+            {
+                conductors.Add(wire.Id, Amps(wire.Amps), Volts(wire.DropVolts), Watts(wire.LossWatts));
+            }
+
+            conductors.Write(output);
+            TextTable parts = new("part", "state", "current", "power");
+            foreach (PartNumbers part in state.Parts)
+            {
+                parts.Add(part.Id, part.State, part.Amps is { } amps ? Amps(amps) : "", part.Watts is { } watts ? Watts(watts) : "");
+            }
+
+            parts.Write(output);
+            TextTable terminals = new("terminal", "voltage");
+            foreach (TerminalNumbers terminal in state.Terminals)
+            {
+                terminals.Add(terminal.Name, terminal.Volts is { } volts ? Volts(volts) : "joined to nothing");
+            }
+
+            terminals.Write(output);
+        }
+    }
+
+    /// <summary>What the box draws at rest, who draws it and by which way, and how long it keeps.</summary>
+    public static void WriteStandby(TextWriter output, string title, StandbyNumbers standby)
+    {
+        output.Write($"{PlainText.Escape(title)}\n");
+        foreach (StandbyState state in standby.States)
+        {
+            output.Write($"\n{state.Mode} ({state.Words}), at its most: {state.Corner}\n");
+            output.Write($"  leaves the cells: {Amps(state.Amps)}, self-discharge not counted\n");
+            TextTable consumers = new("consumer", "current", "share", "by way of");
+            foreach (StandbyConsumer consumer in state.Consumers)
+            {
+                consumers.Add(consumer.Id, Amps(consumer.Amps), NumberWords.Percent(consumer.Share), string.Join(" > ", consumer.Chain));
+            }
+
+            consumers.Write(output);
+        }
+
+        output.Write('\n');
+        if (standby.SecondsToCutOff is { } toCutOff)
+        {
+            output.Write($"On the shelf, from full, self-discharge counted: {NumberWords.Days(toCutOff / 86400)} until the BMS or the cells' lower limit ends it.\n");
+        }
+
+        if (standby.SecondsToDamage is { } toDamage)
+        {
+            output.Write($"After that, with only what hangs on the cells: {NumberWords.Days(toDamage / 86400)} until a cell is harmed for good.\n");
+        }
+    }
+
+    private static string Amps(double amps) => NumberText.WithPrefix(Math.Abs(amps) < SmallestAmps ? 0 : amps, "A");
+
+    private static string Volts(double volts) => NumberText.WithPrefix(Math.Abs(volts) < SmallestAmps ? 0 : volts, "V");
+
+    private static string Watts(double watts) => NumberText.WithPrefix(Math.Abs(watts) < SmallestAmps ? 0 : watts, "W");
+}
