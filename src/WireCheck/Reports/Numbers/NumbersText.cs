@@ -1,6 +1,6 @@
 using WireCheck.Numbers;
 using WireCheck.Reports.Text;
-using WireCheck.Rules.Expressions;
+using WireCheck.Quantities;
 
 namespace WireCheck.Reports.Numbers;
 
@@ -73,9 +73,9 @@ public static class NumbersText
         }
     }
 
-    private static string Amps(double amps) => NumberText.WithPrefix(Math.Abs(amps) < SmallestAmps ? 0 : amps, "A");
+    private static string Amps(double amps) => QuantityText.WithPrefix(Math.Abs(amps) < SmallestAmps ? 0 : amps, "A");
 
-    private static string Volts(double volts) => NumberText.WithPrefix(Math.Abs(volts) < SmallestAmps ? 0 : volts, "V");
+    private static string Volts(double volts) => QuantityText.WithPrefix(Math.Abs(volts) < SmallestAmps ? 0 : volts, "V");
 
-    private static string Watts(double watts) => NumberText.WithPrefix(Math.Abs(watts) < SmallestAmps ? 0 : watts, "W");
+    private static string Watts(double watts) => QuantityText.WithPrefix(Math.Abs(watts) < SmallestAmps ? 0 : watts, "W");
 }
