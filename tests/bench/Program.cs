@@ -3,6 +3,8 @@ using WireCheck.Bench;
 Dictionary<string, Action> figures = new()
 {
     ["box"] = BoxFigure.Print,
+    ["flagship"] = FlagshipFigure.Print,
+    ["start"] = StartFigure.Print,
     ["factor"] = FactorFigure.Print,
     ["ngspice"] = NgspiceFigure.Print,
 };

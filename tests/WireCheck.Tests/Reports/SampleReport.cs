@@ -55,10 +55,10 @@ internal static class SampleReport
           source: {work: Careful practice, standing: common practice}
         """;
 
-    private static readonly Fact ShelfDays = Fact.Number("pack", "days_to_cut_off", "s", "Time on the shelf.");
+    private static readonly Fact ShelfTime = WireCheck.Facts.Catalogue.PackFacts.TimeToCutOff;
 
     internal static FactVocabulary Vocabulary { get; } = new(
-        [Bench.Current, Bench.Ampacity, Bench.Share, Bench.Size, Bench.Covered, Bench.Chain, ShelfDays, .. WaiverFacts.All]);
+        [Bench.Current, Bench.Ampacity, Bench.Share, Bench.Size, Bench.Covered, Bench.Chain, ShelfTime, .. WaiverFacts.All]);
 
     internal static Report Make(string title = "Market-stall power box", bool clean = false)
     {
@@ -77,7 +77,7 @@ internal static class SampleReport
     private static FactSubject Pack()
     {
         FactSubject pack = new("pack", "pack", At(1));
-        pack.Set(ShelfDays, 84.7 * 86400);
+        pack.Set(ShelfTime, 84.7 * 86400);
         return pack;
     }
 

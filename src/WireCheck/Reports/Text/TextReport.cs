@@ -1,4 +1,5 @@
 using WireCheck.Facts;
+using WireCheck.Facts.Catalogue;
 using WireCheck.Findings;
 using WireCheck.Rules;
 
@@ -10,6 +11,8 @@ namespace WireCheck.Reports.Text;
 /// </summary>
 public sealed class TextReport
 {
+    private const double SecondsPerDay = 86400;
+
     private readonly Report _report;
     private readonly TextLayout _layout;
 
@@ -121,14 +124,13 @@ public sealed class TextReport
 
     private void WriteShelf()
     {
-        if (_report.Facts.Pack.Find("days_to_cut_off") is not { Value: double value } fact)
+        if (_report.Facts.Pack.Find(PackFacts.TimeToCutOff.Name)?.Value is not double seconds)
         {
             return;
         }
 
-        double days = fact.Definition.Unit == "s" ? value / 86400 : value;
         _layout.Heading("On the shelf");
-        _layout.Paragraph(2, "", $"{NumberWords.Days(days)} with everything switched off until the cut-off.");
+        _layout.Paragraph(2, "", $"{NumberWords.Days(seconds / SecondsPerDay)} from full, with everything switched off, until the cut-off.");
     }
 
     private void WriteUndecided()
