@@ -12,7 +12,13 @@ internal static class NgspiceFigure
 {
     internal static void Print()
     {
-        Network network = Bank.Make(24, 40);
+        Print(24, 40);
+        Print(48, 60);
+    }
+
+    private static void Print(int series, int parallel)
+    {
+        Network network = Bank.Make(series, parallel);
         Source first = network.Elements.OfType<Source>().First();
         OperatingPointSolver solver = new(network);
         solver.Solve();
@@ -28,7 +34,7 @@ internal static class NgspiceFigure
         double theirs = Simulate(network);
         Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
-            $"bank 24 x 40, {network.NodeCount} nodes: {ours * 1e3:0.00} ms here, {theirs * 1e3:0} ms ngspice, ratio {theirs / ours:0} (at least 3000)"));
+            $"bank {series} x {parallel}, {network.NodeCount} nodes: {ours * 1e3:0.00} ms here, {theirs * 1e3:0} ms ngspice, ratio {theirs / ours:0} (at least 3000)"));
     }
 
     private static double Simulate(Network network)

@@ -12,7 +12,7 @@ public sealed class OperatingPointSolver
     public const double LargestResidualAmps = 1e-9;
 
     /// <summary>Newton goes on to this while it still helps, A.</summary>
-    private const double AimAmps = 1e-10;
+    private const double AimAmps = 1e-12;
 
     private const int MostSteps = 60;
 
