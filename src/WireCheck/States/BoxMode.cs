@@ -45,8 +45,11 @@ public sealed class BoxMode
     /// <summary>Power in watts of loads, converters and inverters that the mode names; wins over <see cref="Loads"/>.</summary>
     public IReadOnlyDictionary<string, double> Watts { get; init; } = new Dictionary<string, double>();
 
-    /// <summary>True when a converter or inverter without any described load gives its rated power.</summary>
-    public bool OpenOutletsAtRatedPower { get; init; }
+    /// <summary>True when an inverter, or a converter without any described load, gives at least its rated power.</summary>
+    public bool OutletsAtRatedPower { get; init; }
+
+    /// <summary>Id of the inverter that gives its surge; null when none does.</summary>
+    public string? SurgingInverter { get; init; }
 
     /// <summary>State of a source.</summary>
     public SourceState Source(string id) => Sources.GetValueOrDefault(id, SourceState.Absent);

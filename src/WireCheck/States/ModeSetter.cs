@@ -67,18 +67,19 @@ internal static class ModeSetter
         }
     }
 
-    /// <summary>Power at an inverter's outlets: named by the mode, or the sum of the loads on it.</summary>
+    /// <summary>Power at an inverter's outlets: the loads on it, and its rated power or surge where the mode asks for that.</summary>
     private static double OutletWatts(BoxWiring wiring, WiredInverter inverter, BoxMode mode)
     {
-        WiredLoad[] loads = [.. wiring.Of<WiredLoad>().Where(l => l.Inverter == inverter.Part.Id)];
-        double own = mode.Watts.GetValueOrDefault(inverter.Part.Id);
-        if (loads.Length == 0 && own == 0 && mode.OpenOutletsAtRatedPower)
+        double acVolts = inverter.Inverter.AcVoltage.Value.Volts;
+        double asked = mode.Watts.GetValueOrDefault(inverter.Part.Id)
+            + wiring.Of<WiredLoad>().Where(l => l.Inverter == inverter.Part.Id).Sum(l => AcWatts(l.Load, acVolts, mode));
+        if (mode.SurgingInverter == inverter.Part.Id && inverter.Inverter.Surge is { } surge)
         {
-            return inverter.Inverter.Power.Value.ToWatts();
+            return Math.Max(asked, surge.Power.Value.ToWatts());
         }
 
-        double acVolts = inverter.Inverter.AcVoltage.Value.Volts;
-        return own + loads.Sum(l => AcWatts(l.Load, acVolts, mode));
+        // Whatever is plugged in today, an outlet gives its rated power to what is plugged in tomorrow.
+        return mode.OutletsAtRatedPower ? Math.Max(asked, inverter.Inverter.Power.Value.ToWatts()) : asked;
     }
 
     /// <summary>Power at a converter's own outlets that is not described as loads.</summary>
@@ -91,7 +92,7 @@ internal static class ModeSetter
 
         bool feedsSomething = wiring.Of<WiredLoad>().Any(l => l.Load.At?.Value == converter.Part.Id)
             || TerminalReferences.IsWired(wiring.Pack, converter.Part.Id, "out+");
-        return mode.OpenOutletsAtRatedPower && !feedsSomething ? converter.Converter.Power.Value.ToWatts() : 0;
+        return mode.OutletsAtRatedPower && !feedsSomething ? converter.Converter.Power.Value.ToWatts() : 0;
     }
 
     private static double AcWatts(Load load, double acVolts, BoxMode mode)

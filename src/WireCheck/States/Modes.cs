@@ -23,6 +23,9 @@ public static class Modes
     /// <summary>All switches closed, every source giving power at once.</summary>
     public const string ChargingAll = "charging-all";
 
+    /// <summary>What the name of a surge mode begins with; the id of the load or inverter follows.</summary>
+    public const string SurgePrefix = "surge-";
+
     /// <summary>Described modes first, then the added ones in a fixed order.</summary>
     public static IReadOnlyList<BoxMode> For(Pack pack)
     {
@@ -78,22 +81,35 @@ public static class Modes
         ClosedSwitches = closed,
         Sources = sources,
         Loads = pack.Of<Load>().ToDictionary(l => l.Id, _ => use),
-        OpenOutletsAtRatedPower = use == LoadUse.Full,
+        OutletsAtRatedPower = use == LoadUse.Full,
     };
 
-    /// <summary>One mode for each load with a surge: everything runs, and this one starts.</summary>
-    private static IEnumerable<BoxMode> Surges(Pack pack, IReadOnlySet<string> closed) =>
-        pack.Of<Load>().Where(l => l.Surge is not null).Select(starting => new BoxMode
+    /// <summary>One mode for each load and each inverter with a surge: everything runs, and this one surges.</summary>
+    private static IEnumerable<BoxMode> Surges(Pack pack, IReadOnlySet<string> closed)
+    {
+        foreach (Load starting in pack.Of<Load>().Where(l => l.Surge is not null))
         {
-            Id = $"surge-{starting.Id}",
-            Words = $"all switches closed, all loads on, {starting.Id} starting",
-            Added = true,
-            Steady = false,
-            ClosedSwitches = closed,
-            Sources = new Dictionary<string, SourceState>(),
-            Loads = pack.Of<Load>().ToDictionary(l => l.Id, l => l == starting ? LoadUse.Surge : LoadUse.Full),
-            OpenOutletsAtRatedPower = true,
-        });
+            yield return SurgeOf(starting.Id, "starting", null, closed, pack);
+        }
+
+        foreach (Inverter inverter in pack.Of<Inverter>().Where(i => i.Surge is not null))
+        {
+            yield return SurgeOf(inverter.Id, "giving its surge", inverter.Id, closed, pack);
+        }
+    }
+
+    private static BoxMode SurgeOf(string id, string does, string? inverter, IReadOnlySet<string> closed, Pack pack) => new()
+    {
+        Id = SurgePrefix + id,
+        Words = $"all switches closed, all loads on, {id} {does}",
+        Added = true,
+        Steady = false,
+        ClosedSwitches = closed,
+        Sources = new Dictionary<string, SourceState>(),
+        Loads = pack.Of<Load>().ToDictionary(l => l.Id, l => l.Id == id ? LoadUse.Surge : LoadUse.Full),
+        OutletsAtRatedPower = true,
+        SurgingInverter = inverter,
+    };
 
     /// <summary>Each charger with what feeds it, and each vehicle or panel that feeds no charger.</summary>
     private static List<(string Id, Dictionary<string, SourceState> Sources)> ChargingGroups(Pack pack)

@@ -36,10 +36,16 @@ internal sealed class PowerLogic
     internal void Start()
     {
         _undeliverable.Clear();
+        Array.Fill(_sagVolts, double.NaN);
+        Pause();
+    }
+
+    /// <summary>Everything off for the moment; what cannot be served stays known.</summary>
+    internal void Pause()
+    {
         for (int i = 0; i < _inputs.Length; i++)
         {
             _inputs[i].On = false;
-            _sagVolts[i] = double.NaN;
         }
 
         for (int i = 0; i < _loads.Length; i++)

@@ -48,17 +48,26 @@ internal sealed class RelayLogic
     internal List<string> Different(bool[] other) =>
         [.. _relays.Where((r, i) => r.Energised != other[i]).Select(r => r.Part.Id)];
 
-    /// <summary>Lets contacts and coil temperatures follow a solution; true when anything moved.</summary>
-    internal bool Follow(Solution solution, int round)
+    /// <summary>Lets the coils warm to a solution's voltages; true when a resistance moved.</summary>
+    internal bool Warm(Solution solution)
+    {
+        bool moved = false;
+        for (int i = 0; i < _relays.Length; i++)
+        {
+            moved |= _relays[i].SettleCoil(solution.Voltage(_plus[i], _minus[i]));
+        }
+
+        return moved;
+    }
+
+    /// <summary>Lets the contacts follow a solution; true when one moved.</summary>
+    internal bool Follow(Solution solution)
     {
         bool moved = false;
         for (int i = 0; i < _relays.Length; i++)
         {
             WiredRelay relay = _relays[i];
             double volts = solution.Voltage(_plus[i], _minus[i]);
-
-            // Heat settles by itself; a bound keeps a chattering feed from rounding on for ever.
-            moved |= relay.SettleCoil(volts) && round < 16;
             bool energised = relay.Energised
                 ? Math.Abs(volts) > relay.ReleaseVolts
                 : Math.Abs(volts) >= relay.OperateVolts;

@@ -19,6 +19,7 @@ public sealed class StateSolver
     private readonly RelayLogic _relays;
     private readonly PowerLogic _power;
     private readonly WiredBms[] _bms;
+    private readonly double[] _rest;
 
     public StateSolver(BoxWiring wiring)
     {
@@ -27,6 +28,7 @@ public sealed class StateSolver
         _relays = new RelayLogic(wiring);
         _power = new PowerLogic(wiring);
         _bms = [.. wiring.Of<WiredBms>()];
+        _rest = new double[wiring.Network.NodeCount];
     }
 
     /// <summary>Every mode at every corner, mode by mode.</summary>
@@ -67,26 +69,34 @@ public sealed class StateSolver
         }
 
         IReadOnlyList<string> twoStates = [];
+        bool[]? fromPulledIn = null;
         if (_relays.Any)
+        {
+            // Whether relays can hold themselves shows without the loads, which only lower the coils' voltage.
+            _relays.Start(energised: true);
+            _power.Start();
+            SettleRelays();
+            fromPulledIn = _relays.Energised();
+        }
+
+        _relays.Start(energised: false);
+        Solution solution = Settle();
+        if (fromPulledIn is not null && _relays.Chattering.Count == 0 && _relays.Different(fromPulledIn).Count > 0)
         {
             _relays.Start(energised: true);
             Settle();
-            bool[] fromEnergised = _relays.Energised();
+            fromPulledIn = _relays.Energised();
             _relays.Start(energised: false);
-            Settle();
-            twoStates = _relays.Chattering.Count > 0 ? [] : _relays.Different(fromEnergised);
-        }
-        else
-        {
-            Settle();
+            solution = Settle();
+            twoStates = _relays.Different(fromPulledIn);
         }
 
         return new OperatingPoint
         {
             Mode = mode,
             Corner = corner,
-            Solution = _solver.Solve().Snapshot(),
-            Relays = _relays.States(_solver.Solve()),
+            Solution = solution.Snapshot(),
+            Relays = _relays.States(solution),
             Inputs = _power.States(),
             Undeliverable = _power.Undeliverable(),
             RelaysWithTwoStates = twoStates,
@@ -94,24 +104,50 @@ public sealed class StateSolver
         };
     }
 
-    private void Settle()
+    private Solution Settle()
     {
         _power.Start();
+        Solution solution = _solver.Solve(_rest);
         for (int round = 0; round < MostRounds; round++)
         {
-            Solution solution = _solver.Solve();
+            bool paused = false;
             if (solution.Outcome == SolveOutcome.Collapsed)
             {
                 _power.GiveUp(solution.Collapsed);
-                continue;
             }
-
-            if (_relays.Follow(solution, round) || _power.Follow(solution, _relays))
+            else if (_relays.Follow(solution))
             {
-                continue;
+                // What runs is started anew once the contacts rest: a load behind a contact that has just opened asks
+                // for power that nothing can bring.
+                _power.Pause();
+                paused = true;
+            }
+            else
+            {
+                bool powered = _power.Follow(solution, _relays);
+                if (!_relays.Warm(solution) && !powered)
+                {
+                    break;
+                }
             }
 
-            return;
+            // Behind a contact that has opened nothing holds the old voltage up; it must not be taken for a supply.
+            solution = paused ? _solver.Solve(_rest) : _solver.Solve();
+        }
+
+        return solution;
+    }
+
+    /// <summary>Lets the relays come to rest without any load or converter.</summary>
+    private void SettleRelays()
+    {
+        for (int round = 0; round < MostRounds; round++)
+        {
+            Solution solution = _solver.Solve();
+            if (!_relays.Follow(solution))
+            {
+                return;
+            }
         }
     }
 }

@@ -16,8 +16,11 @@ public class ExampleBoxTests
         "conductor-over-ampacity w9",
         "conductor-without-upstream-fuse w25",
         "dc-break-rating-low master",
+        "drop-causes-cut-out inverter", // what w9 and the long w1 do at the inverter's surge
+        "drop-over-percent coolbox",
         "fuse-over-conductor f-usb",
         "holder-weaker-than-fuse f-cool",
+        "inverter-feed-drop inverter", // and at its rated power
         "live-pins-exposed lamp-out",
         "negative-return-thin-or-single w17",
         "negative-return-thin-or-single w9",

@@ -14,7 +14,7 @@ public sealed class WiredFuse(Fuse fuse, WiringData data, Contact element) : Wir
     public override IEnumerable<Element> Elements => [Element];
 
     public override void SetConditions(Conditions conditions) =>
-        Element.Ohms = data.FuseOhms(Fuse) + data.HolderOhms(Fuse, conditions.HighestResistance);
+        Element.Ohms = data.FuseOhms(Fuse, conditions.HighestResistance) + data.HolderOhms(Fuse, conditions.HighestResistance);
 }
 
 /// <summary>How a fuse becomes elements.</summary>

@@ -4,7 +4,7 @@ using WireCheck.Description.Kinds;
 namespace WireCheck.Circuit.Wiring;
 
 /// <summary>A port as the contact of each pole between the inside wiring and what is plugged.</summary>
-public sealed class WiredPort(Port port, Resistance plus, Resistance minus) : WiredPart(port)
+public sealed class WiredPort(Port port, WiringData data, Resistance plus, Resistance minus) : WiredPart(port)
 {
     /// <summary>Name of the outer side of the positive contact.</summary>
     public const string PlugPlus = "plug+";
@@ -21,6 +21,13 @@ public sealed class WiredPort(Port port, Resistance plus, Resistance minus) : Wi
     public Resistance Minus { get; } = minus;
 
     public override IEnumerable<Element> Elements => [Plus, Minus];
+
+    public override void SetConditions(Conditions conditions)
+    {
+        double ohms = data.PortContactOhms(Port, conditions.HighestResistance);
+        Plus.Ohms = ohms;
+        Minus.Ohms = ohms;
+    }
 }
 
 /// <summary>How a port becomes elements.</summary>
@@ -38,6 +45,7 @@ public sealed class PortWiring : KindWiring<Port>
         double ohms = part.ContactResistance.Value.Ohms;
         return new WiredPort(
             part,
+            builder.Data,
             builder.Add(new Resistance(
                 part.Id + ".+", builder.Node(part.Id, "+"), builder.Node(part.Id, WiredPort.PlugPlus), ohms)),
             builder.Add(new Resistance(

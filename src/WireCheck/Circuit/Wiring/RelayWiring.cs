@@ -75,7 +75,7 @@ public sealed class WiredRelay : WiredPart
 
     /// <summary>
     /// Warms the coil to the balance of its own heat at a voltage: T = T_air + k V²/R(T), with R(T) of copper.
-    /// Returns true when its resistance moved by more than a part in a billion.
+    /// Returns true when its resistance moved by more than a part in ten thousand.
     /// </summary>
     public bool SettleCoil(double volts)
     {
@@ -87,7 +87,7 @@ public sealed class WiredRelay : WiredPart
         double cold = Relay.Coil.Resistance.Value.Ohms;
         CoilCelsius = Physics.Coil.SettledTemperature(Math.Abs(volts), cold, _data.CoilKelvinPerWatt(Relay), _airCelsius);
         double ohms = cold * Physics.Coil.ResistanceFactor(CoilCelsius);
-        bool moved = Math.Abs(ohms - Coil.Ohms) > 1e-9 * ohms;
+        bool moved = Math.Abs(ohms - Coil.Ohms) > 1e-4 * ohms;
         Coil.Ohms = ohms;
         return moved;
     }

@@ -91,9 +91,19 @@ public sealed class WiringData(Library library)
         return bar + (2 * joint);
     }
 
-    /// <summary>Cold resistance of a fuse, Ω.</summary>
-    public double FuseOhms(Fuse fuse) =>
-        fuse.Resistance?.Value.Ohms ?? Library.Fuses[fuse.Class.Value].ColdResistance(fuse.Rating.Value.Amperes);
+    /// <summary>Resistance of a fuse, Ω: cold, or as warm as its rated current makes it.</summary>
+    public double FuseOhms(Fuse fuse, bool hot) =>
+        (fuse.Resistance?.Value.Ohms ?? Library.Fuses[fuse.Class.Value].ColdResistance(fuse.Rating.Value.Amperes))
+        * (hot ? Assumed("hot_fuse") : 1);
+
+    /// <summary>Resistance of one pole of a port, Ω: as given, or that of its class's aged contact where that is more.</summary>
+    public double PortContactOhms(Port port, bool aged)
+    {
+        double given = port.ContactResistance.Value.Ohms;
+        return aged && port.ContactResistance.Assumed && port.Contact is { } named && Library.PortContacts.Find(named.Value) is { } contact
+            ? Math.Max(given, contact.AgedResistance)
+            : given;
+    }
 
     /// <summary>Resistance of a fuse holder's two contacts, Ω.</summary>
     public double HolderOhms(Fuse fuse, bool aged) => fuse.Holder switch

@@ -35,8 +35,11 @@ public static class ConductorGuardFacts
     public static readonly Fact DistanceToFuse = Fact.Number(
         Kind, "distance_to_fuse", "m", "Longest way along conductors from the bank's positive through this one to the first fuse or breaker; absent when none follows.");
 
-    public static readonly Fact SheathedToFuse = Fact.YesNo(
-        Kind, "sheathed_to_fuse", "Every conductor on that way has a sleeve.");
+    public static readonly Fact BareDistanceToFuse = Fact.Number(
+        Kind, "bare_distance_to_fuse", "m", "The same over the ways on which some conductor has no sleeve; absent when all are sleeved.");
+
+    public static readonly Fact BareFirstFuse = Fact.Word(
+        Kind, "bare_first_fuse", "Id of the fuse or breaker at the end of that way.");
 
     public static readonly Fact FirstFuse = Fact.Word(
         Kind, "first_fuse", "Id of the fuse or breaker at the end of that way; absent when none follows.");

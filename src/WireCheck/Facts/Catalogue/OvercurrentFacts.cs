@@ -18,6 +18,7 @@ public sealed class OvercurrentFacts : FactGroup
         Volts = Number("volts", "V", "Highest direct voltage it may interrupt; that of its holder where that is lower.");
         HighestVoltage = Worst("highest_voltage", "V", "Highest voltage that can stand across it when it has opened.");
         WeakestConductor = Word("weakest_conductor", "Id of the downstream conductor, lead or holder lead of lowest ampacity; conductors side by side between the same two terminals count as one.");
+        WeakestIsBefore = YesNo("weakest_is_before", "That conductor lies between the bank and the fuse, on the only way to it: the fuse limits its load, though not a short of it.");
         WeakestSize = Word("weakest_size", "Size of that conductor.");
         WeakestAmpacity = Number("weakest_ampacity", "A", "Ampacity of that conductor, as laid and at the box's inside temperature.");
         NextStandardRating = Number("next_standard_rating", "A", "Smallest standard rating that is not below weakest_ampacity.");
@@ -43,6 +44,8 @@ public sealed class OvercurrentFacts : FactGroup
     public Fact HighestVoltage { get; }
 
     public Fact WeakestConductor { get; }
+
+    public Fact WeakestIsBefore { get; }
 
     public Fact WeakestSize { get; }
 

@@ -39,8 +39,7 @@ public sealed class BmsGatherer : Gatherer<Bms>
             subject.Largest(BmsFacts.ChargeCurrent, Math.Max(0, Math.Max(-through, -separate)), point);
         }
 
-        OperatingPoint[] surges = [.. context.SolvedPoints().Where(p => !p.Mode.Steady)];
-        foreach (OperatingPoint point in surges.Length > 0 ? surges : context.SteadyPoints())
+        foreach (OperatingPoint point in WorstSurges(bms, context))
         {
             subject.Largest(BmsFacts.SurgeCurrent, Math.Max(0, bms.DischargeSign * point.Amps(bms.Path)), point);
         }
@@ -51,10 +50,34 @@ public sealed class BmsGatherer : Gatherer<Bms>
         }
     }
 
-    /// <summary>How long the load of a surge mode surges, s; 0 for any other mode.</summary>
-    private static double SurgeSeconds(string mode, GatherContext context) =>
-        mode.StartsWith(SurgePrefix, StringComparison.Ordinal)
-        && context.Pack.Find(mode[SurgePrefix.Length..]) is Load { Surge: { } surge }
-            ? surge.For.Value.Seconds
-            : 0;
+    /// <summary>
+    /// The surges that outlast the trip, where there are any: a larger one that is over before the BMS reacts must not
+    /// hide them. All surges otherwise, and the steady states where nothing surges.
+    /// </summary>
+    private static IEnumerable<OperatingPoint> WorstSurges(WiredBms bms, GatherContext context)
+    {
+        OperatingPoint[] surges = [.. context.SolvedPoints().Where(p => !p.Mode.Steady)];
+        double trip = bms.Bms.Trip.Current.Value.Amperes;
+        double after = bms.Bms.Trip.After.Value.Seconds;
+        OperatingPoint[] tripping = [.. surges.Where(p =>
+            bms.DischargeSign * p.Amps(bms.Path) > trip && SurgeSeconds(p.Mode.Id, context) > after)];
+        return tripping.Length > 0 ? tripping : surges.Length > 0 ? surges : context.SteadyPoints();
+    }
+
+    /// <summary>How long the load or inverter of a surge mode surges, s; 0 for any other mode.</summary>
+    private static double SurgeSeconds(string mode, GatherContext context)
+    {
+        if (!mode.StartsWith(Modes.SurgePrefix, StringComparison.Ordinal))
+        {
+            return 0;
+        }
+
+        Surge? surge = context.Pack.Find(mode[Modes.SurgePrefix.Length..]) switch
+        {
+            Load load => load.Surge,
+            Inverter inverter => inverter.Surge,
+            _ => null,
+        };
+        return surge?.For.Value.Seconds ?? 0;
+    }
 }

@@ -68,7 +68,7 @@ public sealed class ConductorGatherer : Gatherer<Conductor>
         if (ampacity is not null)
         {
             subject.Set(ConductorFacts.AmpacityBasis, string.Join(
-                ", ", [$"{ampacity.Source.Work} {ampacity.Source.Clause}".Trim(), .. ampacity.Factors.Select(f => f.Words)]));
+                ", ", [$"{ampacity.Source.Work} {ampacity.Source.Clause}".Trim() + $" ({StandingWords.For(ampacity.Source.Standing)})", .. ampacity.Factors.Select(f => f.Words)]));
         }
 
         if (part.Resistance is { } given)
@@ -138,6 +138,14 @@ public sealed class ConductorGatherer : Gatherer<Conductor>
     {
         double amps = Math.Max(NumberOf(subject, ConductorFacts.Current), NumberOf(subject, ConductorGuardFacts.ProtectionRating));
         amps = Math.Max(amps, NumberOf(subject, ConductorGuardFacts.CurrentWithReturnLost));
+        foreach (WiredFuse fuse in context.Wiring.Of<WiredFuse>())
+        {
+            if (context.Guards.OnlyWayTo(fuse).Any(w => w.Part.Id == part.Id))
+            {
+                amps = Math.Max(amps, fuse.Fuse.Rating.Value.Amperes);
+            }
+        }
+
         if (context.Ampacities.SizeNeeded(part, amps) is { } size)
         {
             subject.Set(ConductorFacts.SizeNeeded, size.ToString());

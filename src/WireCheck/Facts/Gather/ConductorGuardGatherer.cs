@@ -76,8 +76,12 @@ internal static class ConductorGuardGatherer
         {
             UnfusedWay longest = through.Fuses.MaxBy(f => f.Metres)!;
             subject.Set(ConductorGuardFacts.DistanceToFuse, longest.Metres);
-            subject.Set(ConductorGuardFacts.SheathedToFuse, longest.Sleeved);
             subject.Set(ConductorGuardFacts.FirstFuse, longest.FuseId);
+            if (through.Fuses.Where(f => !f.Sleeved).MaxBy(f => f.Metres) is { } bare)
+            {
+                subject.Set(ConductorGuardFacts.BareDistanceToFuse, bare.Metres);
+                subject.Set(ConductorGuardFacts.BareFirstFuse, bare.FuseId);
+            }
         }
     }
 

@@ -72,6 +72,7 @@ public sealed class FuseGatherer : Gatherer<Fuse>
 
         double rating = fuse.Fuse.Rating.Value.Amperes;
         subject.Set(facts.WeakestConductor, weakest.Id);
+        subject.Set(facts.WeakestIsBefore, weakest.Before);
         subject.Set(facts.WeakestSize, weakest.Size.ToString());
         subject.Set(facts.WeakestAmpacity, weakest.Amps);
         subject.Set(facts.NextStandardRating, context.Library.StandardRatings.NextAtOrAbove(weakest.Amps) ?? rating);
@@ -86,7 +87,10 @@ public sealed class FuseGatherer : Gatherer<Fuse>
         }
     }
 
-    /// <summary>Feeds, leads of plugged loads and the holder's own leads for which this fuse is what limits the current.</summary>
+    /// <summary>
+    /// Feeds, leads of plugged loads and the holder's own leads for which this fuse is what limits the current; and the wires
+    /// before it on the only way from the bank, whose load it alone limits.
+    /// </summary>
     private static IEnumerable<Weakest> Downstream(WiredFuse fuse, GatherContext context)
     {
         double rating = fuse.Fuse.Rating.Value.Amperes;
@@ -98,6 +102,11 @@ public sealed class FuseGatherer : Gatherer<Fuse>
                 double together = ConductorGatherer.BesideAndSelf(wire, context).Sum(w => context.Ampacities.Amps(w.Conductor));
                 yield return new Weakest(wire.Part.Id, wire.Conductor.Size.Value, together, wire.Conductor);
             }
+        }
+
+        foreach (WiredConductor wire in context.Guards.OnlyWayTo(fuse))
+        {
+            yield return new Weakest(wire.Part.Id, wire.Conductor.Size.Value, context.Ampacities.Amps(wire.Conductor), wire.Conductor) { Before = true };
         }
 
         foreach (WiredLoad load in context.Wiring.Of<WiredLoad>())
@@ -122,5 +131,8 @@ public sealed class FuseGatherer : Gatherer<Fuse>
             .Select(g => g.FuseId)
             .FirstOrDefault();
 
-    private sealed record Weakest(string Id, ConductorSize Size, double Amps, Conductor? Conductor);
+    private sealed record Weakest(string Id, ConductorSize Size, double Amps, Conductor? Conductor)
+    {
+        internal bool Before { get; init; }
+    }
 }

@@ -1,3 +1,4 @@
+using WireCheck.Circuit.Elements;
 using WireCheck.Circuit.Solving;
 using WireCheck.Circuit.Wiring;
 using WireCheck.States;
@@ -59,9 +60,35 @@ public sealed class GatherStates
         _states.Solve(point.Mode, point.Corner);
         relay.Energised = false;
         Solution solution = _solver.Solve();
+
+        // What lies behind the open contact cannot be served: it is taken off, which is what the contact does.
+        for (int round = 0; round < MostTakenOff && solution.Outcome == SolveOutcome.Collapsed; round++)
+        {
+            TakeOff(solution.Collapsed);
+            solution = _solver.Solve();
+        }
+
         return solution.Outcome == SolveOutcome.Solved
             ? solution.Voltage(_context.Wiring.Node(relay.Part.Id, "86"), _context.Wiring.Node(relay.Part.Id, "85"))
             : null;
+    }
+
+    /// <summary>More than the constant-power parts of any box.</summary>
+    private const int MostTakenOff = 64;
+
+    private static void TakeOff(IEnumerable<Element> elements)
+    {
+        foreach (Element element in elements)
+        {
+            if (element is ConstantPowerSink sink)
+            {
+                sink.On = false;
+            }
+            else if (element is ConverterStage stage)
+            {
+                stage.On = false;
+            }
+        }
     }
 
     /// <summary>The stored state at another charge, with the BMS conducting or open.</summary>

@@ -17,7 +17,6 @@ public sealed class GuardFinder
     private readonly GatherContext _context;
     private readonly Dictionary<SourcePoint, Guard[]> _guards = [];
     private readonly Dictionary<string, ConductorGuard> _known = new(StringComparer.Ordinal);
-    private HashSet<int>? _minusNodes;
 
     internal GuardFinder(GatherContext context) => _context = context;
 
@@ -129,8 +128,27 @@ public sealed class GuardFinder
         return source.Volts / (inner + wireOhms);
     }
 
-    /// <summary>True for a node that is the negative terminal of a source.</summary>
-    public bool IsSourceMinus(int node) => (_minusNodes ??= [.. _context.Sources.Select(s => s.Minus)]).Contains(node);
+    /// <summary>Feeds that a bank reaches without a fuse and without which it cannot reach a fuse: all of the fuse's load passes them.</summary>
+    public IEnumerable<WiredConductor> OnlyWayTo(WiredFuse fuse)
+    {
+        foreach (SourcePoint bank in _context.Sources.Where(s => _context.Wiring[s.PartId] is WiredBank))
+        {
+            bool[] all = Reach.From(_context.Graph, bank.Plus, e => e.FuseAmps is null);
+            if (!all[fuse.Element.A] && !all[fuse.Element.B])
+            {
+                continue;
+            }
+
+            foreach (WiredConductor wire in _context.Wiring.Of<WiredConductor>().Where(w => all[w.Element.A] && !IsReturn(w)))
+            {
+                bool[] without = Reach.From(_context.Graph, bank.Plus, e => e.FuseAmps is null && e.PartId != wire.Part.Id);
+                if (!without[fuse.Element.A] && !without[fuse.Element.B])
+                {
+                    yield return wire;
+                }
+            }
+        }
+    }
 }
 
 /// <summary>A place where power is taken from between the poles: a load, a converter's input, a coil, a port.</summary>
