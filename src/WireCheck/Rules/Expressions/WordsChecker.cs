@@ -25,7 +25,7 @@ internal sealed class WordsChecker(ExpressionChecker checker)
             case ScriptConditionStatement condition:
                 CheckCondition(condition);
                 break;
-            case ScriptForStatement { Variable: ScriptVariable variable } loop 
+            case ScriptForStatement { Variable: ScriptVariable variable } loop
                 when loop is not ScriptTableRowStatement && loop.NamedArguments is not { Count: > 0 }:
                 checker.Demand(loop.Iterator, ExpressionKind.Names, "what a for runs over");
                 checker.WithLoopVariable(variable.Name, () => Check(loop.Body));
