@@ -11,6 +11,8 @@ public sealed class SourcedValuesTests
 
     private static readonly KnowledgeFiles Files = KnowledgeFiles.Embedded();
 
+    public static TheoryData<string> TableFiles => [.. Files.In("rules/tables/"), .. Files.In("rules/parts/")];
+
     public static TheoryData<string> RuleFiles => [.. Files.In("rules/")];
 
     [Theory]
@@ -23,6 +25,24 @@ public sealed class SourcedValuesTests
         problems.IsEmpty.ShouldBeTrue();
         Unsourced(tree.ShouldNotBeNull(), sourced: false).ShouldBeEmpty();
     }
+
+    [Theory]
+    [MemberData(nameof(TableFiles))]
+    public void Every_number_of_a_table_stands_below_a_source(string file)
+    {
+        ProblemList problems = new();
+        YamlNode? tree = YamlReader.Read(file, SourceTree.Read(file), YamlLimits.Default, problems);
+
+        UnsourcedNumbers(tree.ShouldNotBeNull()).ShouldBeEmpty();
+    }
+
+    private static IEnumerable<string> UnsourcedNumbers(YamlNode node) => node switch
+    {
+        YamlScalar { Text: [>= '0' and <= '9', ..] } number => [$"{number.Position}: {number.Text}"],
+        YamlList list => list.Items.SelectMany(UnsourcedNumbers),
+        YamlMap map when !map.Entries.Any(IsSource) => map.Entries.SelectMany(e => UnsourcedNumbers(e.Value)),
+        _ => [],
+    };
 
     private static IEnumerable<string> Unsourced(YamlNode node, bool sourced)
     {
