@@ -19,7 +19,6 @@ public sealed class StateSolver
     private readonly RelayLogic _relays;
     private readonly PowerLogic _power;
     private readonly WiredBms[] _bms;
-    private readonly double[] _rest;
 
     public StateSolver(BoxWiring wiring)
     {
@@ -28,7 +27,6 @@ public sealed class StateSolver
         _relays = new RelayLogic(wiring);
         _power = new PowerLogic(wiring);
         _bms = [.. wiring.Of<WiredBms>()];
-        _rest = new double[wiring.Network.NodeCount];
     }
 
     /// <summary>Every mode at every corner, mode by mode.</summary>
@@ -107,10 +105,10 @@ public sealed class StateSolver
     private Solution Settle()
     {
         _power.Start();
-        Solution solution = _solver.Solve(_rest);
+        _solver.ForgetIslands();
+        Solution solution = _solver.Solve();
         for (int round = 0; round < MostRounds; round++)
         {
-            bool paused = false;
             if (solution.Outcome == SolveOutcome.Collapsed)
             {
                 _power.GiveUp(solution.Collapsed);
@@ -120,7 +118,7 @@ public sealed class StateSolver
                 // What runs is started anew once the contacts rest: a load behind a contact that has just opened asks
                 // for power that nothing can bring.
                 _power.Pause();
-                paused = true;
+                _solver.ForgetIslands();
             }
             else
             {
@@ -131,8 +129,7 @@ public sealed class StateSolver
                 }
             }
 
-            // Behind a contact that has opened nothing holds the old voltage up; it must not be taken for a supply.
-            solution = paused ? _solver.Solve(_rest) : _solver.Solve();
+            solution = _solver.Solve();
         }
 
         return solution;

@@ -23,6 +23,7 @@ public sealed class OperatingPointSolver
     private readonly int[] _island;
     private readonly bool[] _floating;
     private readonly int _reference;
+    private bool _forget;
     private readonly double[] _heldHigh;
     private readonly double[] _heldLow;
 
@@ -61,16 +62,32 @@ public sealed class OperatingPointSolver
         return Solve();
     }
 
+    /// <summary>
+    /// Lets the next solve start from 0 V everywhere but in the island of the reference: behind diodes and converters that
+    /// have been switched off no old voltage must be taken for a supply.
+    /// </summary>
+    public void ForgetIslands() => _forget = true;
+
     /// <summary>Solves from the last answer. The result is overwritten by the next solve; take a snapshot to keep it.</summary>
     public Solution Solve()
     {
         _equations.FindIslands();
+        int home = _equations.Islands.Of(_reference);
         for (int node = 0; node < _island.Length; node++)
         {
-            _island[node] = _equations.Islands.Of(node);
+            int island = _equations.Islands.Of(node);
+            if (island != home && (_forget || island != _island[node]))
+            {
+                // Behind a contact that has opened nothing holds the old voltage up.
+                _equations.High[node] = 0;
+                _equations.Low[node] = 0;
+            }
+
+            _island[node] = island;
             _floating[node] = _equations.Reached.Of(node) != _equations.Reached.Of(_reference);
         }
 
+        _forget = false;
         _solution.Collapsed = [];
         _solution.Iterations = 0;
         bool found = Newton() && IsStable();
