@@ -37,12 +37,16 @@ public sealed class PackCheck(Func<Pack, FactTable> gather)
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
     public CheckOutcome Check(string file, string text, CheckOptions options, CancellationToken stop = default)
     {
-        ReadResult description = PackReader.Read(file, text, LibraryClasses.Embedded);
-        if (description.Pack is not { } pack)
-        {
-            return new CheckOutcome(null, description.Problems);
-        }
+        EarlyReadResult description = PackReader.ReadEarly(file, text, LibraryClasses.Embedded);
+        CheckOutcome? outcome = description.Pack is { } pack ? Judge(file, pack, options, stop) : null;
+        IReadOnlyList<Problem> wrong = description.AllProblems();
+        return outcome is null || wrong.Count > 0 ? new CheckOutcome(null, wrong) : outcome;
+    }
 
+    private static CheckOutcome Wrong(ProblemList problems) => new(null, problems.InOrder());
+
+    private CheckOutcome Judge(string file, Pack pack, CheckOptions options, CancellationToken stop)
+    {
         ProblemList problems = new();
         IReadOnlyList<RuleSet> sets = FindSets(pack, options.Folder, problems);
         IReadOnlyDictionary<string, double> settings = SettingValues.Resolve(sets, pack.Settings, problems);
@@ -58,8 +62,6 @@ public sealed class PackCheck(Func<Pack, FactTable> gather)
             ? new CheckOutcome(new Report(file, pack.Title.Value, findings, facts, Cautions.Read()), [])
             : Wrong(problems);
     }
-
-    private static CheckOutcome Wrong(ProblemList problems) => new(null, problems.InOrder());
 
     private static List<RuleSet> FindSets(Pack pack, string? folder, ProblemList problems)
     {

@@ -1,3 +1,4 @@
+using NJsonSchema.Validation;
 using WireCheck.Description.Kinds;
 using WireCheck.Description.Reader;
 using WireCheck.Text;
@@ -38,23 +39,44 @@ public sealed class PackReader
     public static Pack? Read(string fileName, string text, ProblemList problems) =>
         Read(fileName, text, problems, LibraryClasses.Embedded);
 
-    private static Pack? Read(string fileName, string text, ProblemList problems, IPartClasses classes)
+    /// <summary>
+    /// The same, without waiting for the schema where the typed reader found nothing wrong, so that the box can be
+    /// solved meanwhile.
+    /// </summary>
+    /// <param name="fileName">The name that messages print.</param>
+    /// <param name="text">The whole text.</param>
+    /// <param name="classes">The parts library.</param>
+    internal static EarlyReadResult ReadEarly(string fileName, string text, IPartClasses classes)
     {
         SchemaCheck.Begin();
-        ProblemList own = new();
-        YamlMap? root = YamlReader.ReadMap(fileName, text, YamlLimits.Default, own);
-        Pack? pack = root is null ? null : new PackReader(fileName, root, classes, own).ReadPack();
-        if (root is not null)
+        ProblemList problems = new();
+        YamlMap? root = YamlReader.ReadMap(fileName, text, YamlLimits.Default, problems);
+        if (root is null)
         {
-            SchemaCheck.Check(root, own);
+            return new EarlyReadResult(null, problems.InOrder);
         }
 
-        foreach (Problem problem in own.InOrder())
+        Task<ICollection<ValidationError>> schemaCheck = SchemaCheck.BeginCheck(root);
+        Pack pack = new PackReader(fileName, root, classes, problems).ReadPack();
+        return new EarlyReadResult(problems.IsEmpty ? pack : null, WithSchemaProblems);
+
+        IReadOnlyList<Problem> WithSchemaProblems()
+        {
+            SchemaCheck.Note(root, schemaCheck.GetAwaiter().GetResult(), problems);
+            return problems.InOrder();
+        }
+    }
+
+    private static Pack? Read(string fileName, string text, ProblemList problems, IPartClasses classes)
+    {
+        EarlyReadResult early = ReadEarly(fileName, text, classes);
+        IReadOnlyList<Problem> found = early.AllProblems();
+        foreach (Problem problem in found)
         {
             problems.Add(problem);
         }
 
-        return own.IsEmpty ? pack : null;
+        return found.Count == 0 ? early.Pack : null;
     }
 
     private Pack ReadPack()

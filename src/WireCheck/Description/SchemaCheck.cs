@@ -28,11 +28,22 @@ internal static class SchemaCheck
     internal static void Begin() => _ = Schema.Value;
 
     /// <summary>Notes what does not fit the schema, where nothing in the same piece is noted yet.</summary>
-    internal static void Check(YamlMap root, ProblemList problems)
+    internal static void Check(YamlMap root, ProblemList problems) => Note(root, BeginCheck(root).GetAwaiter().GetResult(), problems);
+
+    /// <summary>
+    /// Holds a description against the schema on another thread. It takes longer than reading the description and
+    /// solving its circuit, and nearly always finds nothing that the typed reader let pass.
+    /// </summary>
+    internal static Task<ICollection<ValidationError>> BeginCheck(YamlMap root) => Task.Run(async () =>
     {
         using YamlJsonReader reader = new(root);
         JToken document = JToken.Load(reader, WithPlaces);
-        ICollection<ValidationError> errors = Schema.Value.GetAwaiter().GetResult().Validate(document);
+        return (await Schema.Value.ConfigureAwait(false)).Validate(document);
+    });
+
+    /// <summary>Notes what the check found, where nothing in the same piece is noted yet.</summary>
+    internal static void Note(YamlMap root, ICollection<ValidationError> errors, ProblemList problems)
+    {
         if (errors.Count == 0)
         {
             return;

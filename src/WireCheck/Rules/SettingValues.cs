@@ -1,5 +1,5 @@
 using System.Globalization;
-using UnitsNet;
+using WireCheck.Quantities;
 using WireCheck.Text;
 
 namespace WireCheck.Rules;
@@ -7,22 +7,31 @@ namespace WireCheck.Rules;
 /// <summary>Values of settings: read from text, and overridden by a description.</summary>
 public static class SettingValues
 {
-    private static readonly Dictionary<string, (string Example, Func<string, double> Read)> Units = new(StringComparer.Ordinal)
+    private static readonly QuantityKind<double> CurrentDensity = new(
+        "a current density", "2 A/mm²", d => d, [new("A/mm²", v => v * 1e6)]);
+
+    private static readonly QuantityKind<double> TemperatureDifference = new(
+        "a temperature difference", "30 K", d => d, [new("K", v => v)]);
+
+    private static readonly QuantityKind<double> Mass = new(
+        "a mass", "2 kg", m => m, [new("kg", v => v), new("g", v => v / 1000), new("lb", v => v * 0.45359237)]);
+
+    private static readonly Dictionary<string, (string Example, Func<string, double?> Read)> Units = new(StringComparer.Ordinal)
     {
         [""] = ("3 %", ReadPure),
-        ["A"] = ("20 A", t => ElectricCurrent.Parse(t, CultureInfo.InvariantCulture).Amperes),
-        ["V"] = ("12 V", t => ElectricPotential.Parse(t, CultureInfo.InvariantCulture).Volts),
-        ["Ω"] = ("5 mΩ", t => ElectricResistance.Parse(t.Replace("ohm", "Ω", StringComparison.Ordinal), CultureInfo.InvariantCulture).Ohms),
-        ["W"] = ("10 W", t => (double)Power.Parse(t, CultureInfo.InvariantCulture).Watts),
-        ["J"] = ("10 J", t => Energy.Parse(t, CultureInfo.InvariantCulture).Joules),
-        ["m"] = ("300 mm", t => Length.Parse(t, CultureInfo.InvariantCulture).Meters),
-        ["m²"] = ("10 mm²", t => Area.Parse(t.Replace("mm2", "mm²", StringComparison.Ordinal), CultureInfo.InvariantCulture).SquareMeters),
-        ["A/m²"] = ("2 A/mm²", ReadCurrentDensity),
-        ["°C"] = ("60 °C", t => Temperature.Parse(t.Replace("degC", "°C", StringComparison.Ordinal), CultureInfo.InvariantCulture).DegreesCelsius),
-        ["K"] = ("30 K", t => TemperatureDelta.Parse(t.Replace("K", "∆K", StringComparison.Ordinal), CultureInfo.InvariantCulture).Kelvins),
-        ["s"] = ("20 min", t => Duration.Parse(t, CultureInfo.InvariantCulture).Seconds),
-        ["kg"] = ("2 kg", t => Mass.Parse(t, CultureInfo.InvariantCulture).Kilograms),
-        ["C"] = ("5 Ah", t => ElectricCharge.Parse(t, CultureInfo.InvariantCulture).Coulombs),
+        ["A"] = ("20 A", t => ReadIn(ElectricKinds.Current, t)),
+        ["V"] = ("12 V", t => ReadIn(ElectricKinds.Voltage, t)),
+        ["Ω"] = ("5 mΩ", t => ReadIn(ElectricKinds.Resistance, t)),
+        ["W"] = ("10 W", t => ReadIn(ElectricKinds.Power, t)),
+        ["J"] = ("10 J", t => ReadIn(ElectricKinds.Energy, t)),
+        ["m"] = ("300 mm", t => ReadIn(PlainKinds.Length, t)),
+        ["m²"] = ("10 mm²", t => ReadIn(PlainKinds.Area, t)),
+        ["A/m²"] = (CurrentDensity.Example, t => ReadIn(CurrentDensity, t)),
+        ["°C"] = ("60 °C", t => ReadIn(PlainKinds.Temperature, t)),
+        ["K"] = (TemperatureDifference.Example, t => ReadIn(TemperatureDifference, t)),
+        ["s"] = ("20 min", t => ReadIn(PlainKinds.Duration, t)),
+        ["kg"] = (Mass.Example, t => ReadIn(Mass, t)),
+        ["C"] = ("5 Ah", t => ReadIn(ElectricKinds.Charge, t)),
     };
 
     /// <summary>SI units a setting can have.</summary>
@@ -32,18 +41,8 @@ public static class SettingValues
     internal static string ExampleOf(string unit) => Units[unit].Example;
 
     /// <summary>Reads a value written with its unit, or a percentage or bare number for "". Null when it is none.</summary>
-    internal static double? Read(string text, string unit)
-    {
-        try
-        {
-            double value = Units[unit].Read(text.Trim());
-            return double.IsFinite(value) ? value : null;
-        }
-        catch (Exception error) when (error is FormatException or UnitsNetException or OverflowException)
-        {
-            return null;
-        }
-    }
+    internal static double? Read(string text, string unit) =>
+        Units[unit].Read(text.Trim()) is double value && double.IsFinite(value) ? value : null;
 
     /// <summary>
     /// The value of every setting of the sets, in SI: the description's where it gives one, else the set's.
@@ -89,17 +88,19 @@ public static class SettingValues
         return values;
     }
 
-    /// <summary>A current density in amperes per square millimetre, as the trade writes it.</summary>
-    private static double ReadCurrentDensity(string text)
+    /// <summary>The value in SI units, or null when the text is not a number with a unit of that dimension.</summary>
+    private static double? ReadIn<T>(QuantityKind<T> kind, string text)
     {
-        string written = text.Replace("mm2", "mm²", StringComparison.Ordinal);
-        const string unit = "A/mm²";
-        return written.EndsWith(unit, StringComparison.Ordinal)
-            ? double.Parse(written[..^unit.Length], NumberStyles.Float, CultureInfo.InvariantCulture) * 1e6
-            : throw new FormatException();
+        Parsed<T> read = QuantityReader.Read(text, kind, Bounds.Any);
+        return read.Fault is null ? kind.Si(read.Value) : null;
     }
 
-    private static double ReadPure(string text) => text.EndsWith('%')
-        ? double.Parse(text[..^1], NumberStyles.Float, CultureInfo.InvariantCulture) / 100
-        : double.Parse(text, NumberStyles.Float, CultureInfo.InvariantCulture);
+    private static double? ReadPure(string text)
+    {
+        bool percent = text.EndsWith('%');
+        string number = percent ? text[..^1] : text;
+        return double.TryParse(number, NumberStyles.Float, CultureInfo.InvariantCulture, out double value)
+            ? percent ? value / 100 : value
+            : null;
+    }
 }
