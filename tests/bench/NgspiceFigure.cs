@@ -12,8 +12,13 @@ internal static class NgspiceFigure
 {
     internal static void Print()
     {
-        Print(24, 40);
         Print(48, 60);
+
+        // The full bank takes the simulator four minutes: asked for by name only.
+        if (Environment.GetCommandLineArgs().Contains("full"))
+        {
+            Print(96, 74);
+        }
     }
 
     private static void Print(int series, int parallel)
