@@ -16,6 +16,8 @@ public sealed class OperatingPointSolver
 
     private const int MostSteps = 60;
 
+    private const int MostFullSteps = 15;
+
     private readonly NodalEquations _equations;
     private readonly ConstantPowerSink[] _sinks;
     private readonly ConverterStage[] _stages;
@@ -26,6 +28,8 @@ public sealed class OperatingPointSolver
     private bool _forget;
     private readonly double[] _heldHigh;
     private readonly double[] _heldLow;
+    private readonly double[] _startHigh;
+    private readonly double[] _startLow;
 
     /// <summary>Prepares a network; its nodes and elements must not change afterwards, their values may.</summary>
     public OperatingPointSolver(Network network)
@@ -39,6 +43,8 @@ public sealed class OperatingPointSolver
         _reference = network.Reference;
         _heldHigh = new double[network.NodeCount];
         _heldLow = new double[network.NodeCount];
+        _startHigh = new double[network.NodeCount];
+        _startLow = new double[network.NodeCount];
         _solution = new Solution(_equations.High, _equations.Low, _equations.Amps, _equations.OutputAmps, _island, _floating);
     }
 
@@ -219,11 +225,32 @@ public sealed class OperatingPointSolver
         return _equations.Factor.NegativePivots == 0;
     }
 
+    /// <summary>
+    /// Full steps first: across the corner of a straight-line element what is left over may grow for a moment, and a full step
+    /// lands on the right line. Damped steps where a few full ones do not end.
+    /// </summary>
     private bool Newton()
+    {
+        if (!_equations.IsLinear)
+        {
+            Array.Copy(_equations.High, _startHigh, _startHigh.Length);
+            Array.Copy(_equations.Low, _startLow, _startLow.Length);
+            if (Newton(MostFullSteps, damped: false))
+            {
+                return true;
+            }
+
+            PutBack(_startHigh, _startLow);
+        }
+
+        return Newton(MostSteps, damped: true);
+    }
+
+    private bool Newton(int most, bool damped)
     {
         double worst = _equations.Evaluate();
         bool factored = false;
-        for (int step = 0; step < MostSteps; step++)
+        for (int step = 0; step < most; step++)
         {
             if (worst <= AimAmps && factored)
             {
@@ -242,7 +269,7 @@ public sealed class OperatingPointSolver
             }
 
             double before = worst;
-            worst = TakeStep(worst);
+            worst = TakeStep(worst, damped);
             _solution.Iterations++;
             if (worst < LargestResidualAmps && worst > before / 2)
             {
@@ -255,7 +282,7 @@ public sealed class OperatingPointSolver
     }
 
     /// <summary>One step, shortened until what is left over shrinks; the best try is kept when none shrinks it.</summary>
-    private double TakeStep(double worst)
+    private double TakeStep(double worst, bool damped)
     {
         double largest = _equations.FindStep();
         double share = largest > MostVoltsPerStep ? MostVoltsPerStep / largest : 1;
@@ -263,7 +290,7 @@ public sealed class OperatingPointSolver
         Hold();
         _equations.Move(share);
         double now = _equations.Evaluate();
-        if (now < worst || _equations.IsLinear)
+        if (!damped || now < worst || _equations.IsLinear)
         {
             return now;
         }
