@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
-using WireCheck.Numbers;
-using WireCheck.Reports.Numbers;
+using WireCheck.Cli.Commands.Numbers;
 using WireCheck.States;
 using WireCheck.Text;
 
@@ -10,7 +9,7 @@ namespace WireCheck.Cli.Commands;
 /// <summary><c>numbers</c>: what was computed, without judging.</summary>
 internal static class NumbersCommand
 {
-    private static readonly Argument<string> What = new("WHAT") { Description = "modes or standby." };
+    private static readonly Argument<string> What = new("WHAT") { Description = $"{string.Join(", ", NumbersAnswer.All.Take(NumbersAnswer.All.Count - 1).Select(a => a.Name))} or {NumbersAnswer.All[^1].Name}." };
 
     private static readonly Argument<string> File = new("FILE") { Description = "The description." };
 
@@ -28,7 +27,7 @@ internal static class NumbersCommand
 
     internal static Command Make()
     {
-        What.AcceptOnlyFromAmong("modes", "standby");
+        What.AcceptOnlyFromAmong([.. NumbersAnswer.All.Select(a => a.Name)]);
         Format.AcceptOnlyFromAmong("text", "json");
         Command command = new("numbers", "Tell what was computed, without judging it.") { What, File, Format, OneMode };
         command.SetAction(parsed => (int)Run(parsed));
@@ -59,37 +58,23 @@ internal static class NumbersCommand
             return ExitCode.WrongInput;
         }
 
-        Terminal.Write(parsed.GetValue(Format) == "json" ? Json(parsed, file, box, mode) : Text(parsed, box, mode));
+        string what = parsed.GetRequiredValue(What);
+        NumbersAnswer answer = NumbersAnswer.All.First(a => a.Name == what);
+        Terminal.Write(Bytes(answer, new NumbersRequest(file, box, mode), parsed.GetValue(Format) == "json"));
         return ExitCode.Clean;
     }
 
-    private static byte[] Text(ParseResult parsed, SolvedBox box, string? mode)
-    {
-        using StringWriter output = new(CultureInfo.InvariantCulture);
-        if (parsed.GetValue(What) == "modes")
-        {
-            NumbersText.WriteModes(output, box.Pack.Title.Value, ModeNumbers.Of(box, mode));
-        }
-        else
-        {
-            NumbersText.WriteStandby(output, box.Pack.Title.Value, StandbyNumbers.Of(box));
-        }
-
-        return System.Text.Encoding.UTF8.GetBytes(output.ToString());
-    }
-
-    private static byte[] Json(ParseResult parsed, string file, SolvedBox box, string? mode)
+    private static byte[] Bytes(NumbersAnswer answer, NumbersRequest request, bool json)
     {
         using MemoryStream output = new();
-        if (parsed.GetValue(What) == "modes")
+        if (json)
         {
-            NumbersJson.WriteModes(output, file, box.Pack.Title.Value, ModeNumbers.Of(box, mode));
-        }
-        else
-        {
-            NumbersJson.WriteStandby(output, file, box.Pack.Title.Value, StandbyNumbers.Of(box));
+            answer.WriteJson(output, request);
+            return output.ToArray();
         }
 
-        return output.ToArray();
+        using StringWriter words = new(CultureInfo.InvariantCulture);
+        answer.WriteText(words, request);
+        return System.Text.Encoding.UTF8.GetBytes(words.ToString());
     }
 }
