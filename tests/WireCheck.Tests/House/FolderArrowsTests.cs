@@ -19,6 +19,12 @@ public sealed class FolderArrowsTests
         ("Circuit.Wiring", ["Physics", "Quantities", "Knowledge", "Description", "Circuit.Elements", "Circuit"]),
         ("Circuit.Topology", ["Quantities", "Description", "Circuit.Elements", "Circuit", "Circuit.Wiring"]),
         ("States", ["Quantities", "Description", "Circuit.Elements", "Circuit", "Circuit.Solving", "Circuit.Wiring"]),
+        (
+            "Faults",
+            [
+                "Physics", "Quantities", "Knowledge", "Description", "Circuit.Elements", "Circuit", "Circuit.Solving",
+                "Circuit.Wiring", "Circuit.Topology", "States",
+            ]),
         ("Facts", ["Text"]),
         ("Facts.Catalogue", ["Facts"]),
         (

@@ -22,7 +22,7 @@ public sealed class ConstantPowerSink(string name, int a, int b) : Element(name,
     public bool On { get; set; }
 
     /// <summary>Current drawn while off, A.</summary>
-    public double OffLeakageAmps { get; init; }
+    public double OffLeakageAmps { get; set; }
 
     /// <summary>Part of the power that is asked for, 0 to 1; the solver raises it step by step when it must.</summary>
     internal double Share { get; set; } = 1;

@@ -25,7 +25,7 @@ public sealed class ConverterStage(string name, int a, int b, int outA, int outB
 
     public double IdleWatts { get; init; }
 
-    public double OffLeakageAmps { get; init; }
+    public double OffLeakageAmps { get; set; }
 
     public bool On { get; set; }
 

@@ -84,6 +84,18 @@ internal sealed class NodalEquations
 
     internal Element[] Elements => _elements;
 
+    /// <summary>Every converter; the order of <see cref="StageSlopes"/>.</summary>
+    internal ConverterStage[] Stages => _stages;
+
+    /// <summary>Slope of each element as last evaluated, S.</summary>
+    internal double[] Slopes => _slopes;
+
+    /// <summary>Slope of each converter's output as last evaluated, S.</summary>
+    internal double[] StageSlopes => _stageSlopes;
+
+    /// <summary>Two nodes as places of the elimination order.</summary>
+    internal BranchPair Pair(int plus, int minus) => new(_place[plus], _place[minus]);
+
     /// <summary>True when every element is a straight line, so that one factor serves every step.</summary>
     internal bool IsLinear { get; }
 

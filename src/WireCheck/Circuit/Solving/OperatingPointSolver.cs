@@ -48,6 +48,9 @@ public sealed class OperatingPointSolver
         _solution = new Solution(_equations.High, _equations.Low, _equations.Amps, _equations.OutputAmps, _island, _floating);
     }
 
+    /// <summary>The equations of the last solve, for what changes the network a little and solves on.</summary>
+    internal NodalEquations Equations => _equations;
+
     /// <summary>Solves from given voltages, one for each node; see <see cref="Solve()"/>.</summary>
     /// <exception cref="ArgumentException">There is not one voltage for each node.</exception>
     public Solution Solve(ReadOnlySpan<double> startVoltages)
