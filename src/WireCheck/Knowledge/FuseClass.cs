@@ -32,6 +32,12 @@ public sealed record FuseClass(string Name, string Title, Source Source)
     /// <summary>What holds it: <c>blade</c>, <c>bolted</c> or <c>clips</c>.</summary>
     public required string Body { get; init; }
 
+    /// <summary>True for a latch that trips, false for an element that melts: a latch has a time it never goes below.</summary>
+    public required bool Trips { get; init; }
+
+    /// <summary>Melting energy in A² s of the ratings that are known, by rating in A; null when there are none.</summary>
+    public Curve? MeltingEnergies { get; init; }
+
     /// <summary>Cold resistance in Ω of the ratings that were read, by rating in A; null when there are none.</summary>
     public Curve? Resistances { get; init; }
 
@@ -53,27 +59,32 @@ public sealed record FuseClass(string Name, string Title, Source Source)
     }
 
     /// <summary>Cold resistance in Ω of a rating in A.</summary>
-    public double ColdResistance(double rating)
-    {
-        if (Resistances is not null)
-        {
-            foreach ((double known, double ohms) in Resistances.Points)
-            {
-                if (Math.Abs(known - rating) < 1e-9)
-                {
-                    return ohms;
-                }
-            }
-        }
+    public double ColdResistance(double rating) => Known(Resistances, rating) ?? (ColdDrop / rating);
 
-        return ColdDrop / rating;
-    }
+    /// <summary>Melting energy in A² s of a rating in A; null where none is known.</summary>
+    public double? MeltingEnergy(double rating) => Known(MeltingEnergies, rating);
 
     /// <summary>Amperes a rating carries for hours at this ambient in °C.</summary>
     public double SteadyAmps(double rating, double ambient) => rating * SteadyFactor * Ambient.At(ambient);
 
     /// <summary>The opening times of a rating: the band that holds it, else the nearest.</summary>
     public FuseBand BandFor(double rating) => Bands.MinBy(b => Math.Max(0, Math.Max(b.FromRating - rating, rating - b.ToRating)))!;
+
+    private static double? Known(Curve? figures, double rating)
+    {
+        if (figures is not null)
+        {
+            foreach ((double known, double figure) in figures.Points)
+            {
+                if (Math.Abs(known - rating) < 1e-9)
+                {
+                    return figure;
+                }
+            }
+        }
+
+        return null;
+    }
 
     internal static NamedTable<FuseClass> Read(TableNode file) => new(file.Children("classes").Select(ReadOne));
 
@@ -91,6 +102,8 @@ public sealed record FuseClass(string Name, string Title, Source Source)
             SteadyFactor = values.Number("steady"),
             Ambient = values.Curve("ambient"),
             Body = values.Word("body"),
+            Trips = values.Word("opens") == "tripping",
+            MeltingEnergies = node.Has("melting") ? node.Curve("melting") : null,
             Resistances = node.Has("resistances")
                 ? new Curve([.. node.Curve("resistances").Points.Select(p => (p.X, p.Y * 1e-3))])
                 : null,

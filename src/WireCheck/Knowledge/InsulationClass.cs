@@ -12,6 +12,9 @@ public sealed record InsulationClass(string Name, string Title, Source Source)
     /// <summary>Highest temperature at the end of a short circuit in °C.</summary>
     public required double LimitCelsius { get; init; }
 
+    /// <summary>Highest temperature of an overload of an hour in °C, from rated to short-circuit limit.</summary>
+    public required double OverloadCelsius { get; init; }
+
     /// <summary>Withstand constant of copper from rated to limit, A s^0.5/mm².</summary>
     public required double CopperConstant { get; init; }
 
@@ -34,6 +37,7 @@ public sealed record InsulationClass(string Name, string Title, Source Source)
         {
             RatedCelsius = values.Number("rated"),
             LimitCelsius = values.Number("limit"),
+            OverloadCelsius = values.Number("overload"),
             CopperConstant = values.Number("k_copper"),
             AluminiumConstant = values.Number("k_aluminium"),
             ThermalResistivity = values.Number("resistivity"),

@@ -21,6 +21,7 @@ internal static class TableValue
         ["mΩ"] = (1e-3, "Ω"),
         ["µF"] = (1e-6, "F"),
         ["µH"] = (1e-6, "H"),
+        ["s"] = (1, "s"),
     };
 
     /// <summary>The number in SI and its SI unit.</summary>

@@ -31,7 +31,7 @@ public sealed class FolderArrowsTests
             "Facts.Gather",
             [
                 "Text", "Physics", "Quantities", "Knowledge", "Description", "Circuit.Elements", "Circuit", "Circuit.Solving",
-                "Circuit.Wiring", "Circuit.Topology", "States", "Facts", "Facts.Catalogue",
+                "Circuit.Wiring", "Circuit.Topology", "States", "Faults", "Facts", "Facts.Catalogue",
             ]),
         ("Rules", ["Text", "Quantities", "Knowledge", "Facts"]),
         ("Findings", ["Text", "Knowledge", "Description", "Facts", "Rules"]),

@@ -1,0 +1,113 @@
+using WireCheck.Description.Kinds;
+using WireCheck.Knowledge;
+using WireCheck.Physics;
+
+namespace WireCheck.Faults.Coordination;
+
+/// <summary>
+/// How long a conductor stands a current before its insulation is hurt. It starts at its rated temperature, which its
+/// ampacity holds for ever; the heating equation carries it up to the highest temperature that its insulation stands for
+/// so long a time. That limit is the one of a short circuit up to five seconds and the one of an overload from an hour on;
+/// between the two it falls in a straight line over the logarithm of time. A current that settles at or below the
+/// overload limit never hurts it.
+/// <para>The loss to the air is the one that makes the ampacity true (<see cref="ConductorHeating.LossAtAmpacity"/>), with its
+/// bundle and its air. Heat and resistance take the nominal section, as k² S² does; at short times the two are the same.</para>
+/// </summary>
+public sealed class ConductorDamage
+{
+    private readonly ConductorHeating _heating;
+    private readonly double _rated;
+    private readonly double _shortLimit;
+    private readonly double _overloadLimit;
+    private readonly double _shortTime;
+    private readonly double _overloadTime;
+
+    private ConductorDamage(ConductorHeating heating, InsulationClass insulation, double shortTime, double overloadTime)
+    {
+        _heating = heating;
+        _rated = insulation.RatedCelsius;
+        _shortLimit = insulation.LimitCelsius;
+        _overloadLimit = insulation.OverloadCelsius;
+        _shortTime = shortTime;
+        _overloadTime = overloadTime;
+    }
+
+    /// <summary>The heating of a metre of it.</summary>
+    public ConductorHeating Heating => _heating;
+
+    /// <summary>Longest time, s, to which the short-circuit limit applies.</summary>
+    public double ShortCircuitSeconds => _shortTime;
+
+    /// <summary>The withstand of a conductor as it lies.</summary>
+    /// <param name="conductor">Size, metal and insulation.</param>
+    /// <param name="library">Holds them.</param>
+    /// <param name="ampacity">What it may carry for hours in that place, A; 0 where it may carry nothing, and then it loses no heat.</param>
+    /// <param name="ambient">Air around it, for which the ampacity stands, °C.</param>
+    public static ConductorDamage Of(Conductor conductor, Library library, double ampacity, double ambient)
+    {
+        Material material = library.Materials[conductor.Material.Value];
+        InsulationClass insulation = library.Insulation[conductor.Insulation.Value];
+        double area = ConductorTable.Area(conductor.Size.Value);
+        double at20 = material.Resistivity / area;
+        double atRated = at20 * (material.Zero + insulation.RatedCelsius) / (material.Zero + 20);
+        double loss = ConductorHeating.LossAtAmpacity(ampacity, atRated, insulation.RatedCelsius, ambient);
+        return new ConductorDamage(
+            new ConductorHeating(at20, material.Zero, material.Heat * area, loss, ambient),
+            insulation,
+            library.Assumptions["short_circuit_time"].Value,
+            library.Assumptions["overload_time"].Value);
+    }
+
+    /// <summary>Temperature in °C that the insulation stands for so many seconds.</summary>
+    public double LimitCelsius(double seconds)
+    {
+        if (seconds <= _shortTime)
+        {
+            return _shortLimit;
+        }
+
+        return seconds >= _overloadTime
+            ? _overloadLimit
+            : _shortLimit + ((_overloadLimit - _shortLimit) * Math.Log(seconds / _shortTime) / Math.Log(_overloadTime / _shortTime));
+    }
+
+    /// <summary>Temperature in °C after so many seconds of a current, from the rated temperature.</summary>
+    public double Celsius(double amps, double seconds) => _heating.Celsius(_rated, amps, seconds);
+
+    /// <summary>Seconds until the insulation is hurt; infinite when it never is.</summary>
+    public double Seconds(double amps)
+    {
+        double toShort = _heating.Seconds(_rated, _shortLimit, amps);
+        if (toShort <= _shortTime)
+        {
+            return toShort;
+        }
+
+        double toOverload = _heating.Seconds(_rated, _overloadLimit, amps);
+        if (toOverload >= _overloadTime)
+        {
+            return toOverload;
+        }
+
+        // The limit falls from the one to the other while the temperature rises: they meet once, between these two times.
+        double low = Math.Max(toOverload, _shortTime);
+        double high = Math.Min(toShort, _overloadTime);
+        while (high - low > Resolution * low)
+        {
+            double middle = Math.Sqrt(low * high);
+            if (Celsius(amps, middle) < LimitCelsius(middle))
+            {
+                low = middle;
+            }
+            else
+            {
+                high = middle;
+            }
+        }
+
+        return Math.Sqrt(low * high);
+    }
+
+    /// <summary>Part of the time to which the crossing is found.</summary>
+    private const double Resolution = 1e-7;
+}
