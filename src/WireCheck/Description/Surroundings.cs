@@ -29,6 +29,9 @@ public sealed class Enclosure
     /// <summary>The wall conducts; null means as the wall material tells.</summary>
     public Given<bool>? Metal { get; init; }
 
+    /// <summary>Whether the wall conducts: as written, else as its material does.</summary>
+    public bool Conducts => Metal?.Value ?? Walls.Value is "sheet-steel" or "aluminium";
+
     /// <summary>Terminal or node the metal is joined to; null when floating.</summary>
     public Given<string>? BondedTo { get; init; }
 

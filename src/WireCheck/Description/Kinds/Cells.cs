@@ -62,6 +62,12 @@ public sealed class Cells : Part
     /// <summary>Spread of measured capacity between cells.</summary>
     public Given<Ratio>? Spread { get; init; }
 
+    /// <summary>A finished battery with a BMS of its own inside; null means bare cells.</summary>
+    public Given<bool>? Packaged { get; init; }
+
+    /// <summary>Most such batteries that the maker allows in series; null when unknown.</summary>
+    public Given<int>? MaxSeries { get; init; }
+
     /// <summary>Measured cells, in order: group 1 first, and column by column in a group.</summary>
     public IReadOnlyList<MeasuredCell> Individual { get; init; } = [];
 
@@ -92,6 +98,8 @@ public sealed class Cells : Part
         Covered = r.Optional<bool>("covered"),
         Balanced = r.Optional<bool>("balanced"),
         Spread = r.Optional<Ratio>("spread", Bounds.ShareOrNone),
+        Packaged = r.Optional<bool>("packaged"),
+        MaxSeries = r.Optional<int>("max_series"),
         Individual = r.List("individual", MeasuredCell.Read),
     };
 }

@@ -55,6 +55,15 @@ public sealed class Inverter : Part
 
     public Given<ElectricCurrent>? OutletBreaker { get; init; }
 
+    /// <summary>The wire between it and its outlets; null when nothing is said.</summary>
+    public OutletWiring? AcWiring { get; init; }
+
+    /// <summary>The outlets can be fed from the wall as well; null when unknown.</summary>
+    public Given<bool>? MainsInlet { get; init; }
+
+    /// <summary>What keeps the wall and the inverter apart: both-poles, one-pole, none.</summary>
+    public Given<string>? Transfer { get; init; }
+
     /// <summary>What its earth terminal is joined to: case, earth, vehicle, none.</summary>
     public Given<string>? Earth { get; init; }
 
@@ -89,6 +98,9 @@ public sealed class Inverter : Part
         ResidualCurrentDevice = r.Optional<bool>("residual_current_device"),
         Outlets = r.Optional<int>("outlets", new Bounds(0, true, 100)),
         OutletBreaker = r.Optional<ElectricCurrent>("outlet_breaker"),
+        AcWiring = r.OptionalMap("ac_wiring", OutletWiring.Read),
+        MainsInlet = r.Optional<bool>("mains_inlet"),
+        Transfer = r.OptionalChoice("transfer", "both-poles", "one-pole", "none"),
         Earth = r.OptionalChoice("earth", "case", "earth", "vehicle", "none"),
         Place = r.Optional<PartPlace>("place"),
         Heat = r.Optional<Ratio>("heat", Bounds.ShareOrNone),
@@ -106,6 +118,22 @@ public sealed class Surge
     {
         Power = r.Required<Power>("power", example: "130 W"),
         For = r.Required<Duration>("for", example: "300 ms"),
+    };
+}
+
+/// <summary>The wire from an inverter to its outlets.</summary>
+public sealed class OutletWiring
+{
+    /// <summary>Size of each core; null when not said.</summary>
+    public Given<ConductorSize>? Size { get; init; }
+
+    /// <summary>It lies apart from the low-voltage wiring or behind a barrier; null when not said.</summary>
+    public Given<bool>? Segregated { get; init; }
+
+    internal static OutletWiring Read(MapReader r) => new()
+    {
+        Size = r.Optional<ConductorSize>("size"),
+        Segregated = r.Optional<bool>("segregated"),
     };
 }
 

@@ -32,6 +32,9 @@ public sealed class Load : Part
     /// <summary>Current it takes when it is plugged in and doing nothing.</summary>
     public Given<ElectricCurrent>? Standby { get; init; }
 
+    /// <summary>It has a metal housing; null when not said. Matters at an alternating-current outlet.</summary>
+    public Given<bool>? Metal { get; init; }
+
     /// <summary>Its own lead, outside the box.</summary>
     public LoadLead? Lead { get; init; }
 
@@ -57,6 +60,7 @@ public sealed class Load : Part
             Window = r.Optional<Range<ElectricPotential>>("window"),
             Capacitance = r.Optional<ElectricCapacitance>("capacitance", Bounds.ZeroOrMore),
             Standby = r.Optional<ElectricCurrent>("standby", Bounds.ZeroOrMore),
+            Metal = r.Optional<bool>("metal"),
             Lead = r.OptionalMap("lead", LoadLead.Read),
         };
     }

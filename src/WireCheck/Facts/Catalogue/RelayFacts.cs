@@ -25,6 +25,9 @@ public static class RelayFacts
     public static readonly Fact CoilMax = Fact.Number(
         Kind, "coil_max", "V", "Highest continuous coil voltage in air of 20 °C.");
 
+    public static readonly Fact Suppression = Fact.Word(
+        Kind, "suppression", "What takes the coil's kick: none, diode, resistor or zener, in the relay or drawn across its coil; absent when the description does not say.");
+
     public static readonly Fact CoilPower = Fact.Worst(Kind, "coil_power", "W", "Largest heat in its coil.");
 
     public static readonly Fact CoilTemperature = Fact.Worst(

@@ -27,6 +27,8 @@ public sealed class BmsGatherer : Gatherer<Bms>
         NoteIfAssumed(subject, part, part.Continuous, $"continuous current {Keeping.Words(part.Continuous.Value)}");
         NoteIfAssumed(subject, part, part.Trip.Current, $"trip current {Keeping.Words(part.Trip.Current.Value)}");
         AddCurrents(bms, subject, context);
+        SenseGathering.Add(bms, subject, context);
+        BmsPortGathering.Add(bms, subject, context);
     }
 
     private static void AddCurrents(WiredBms bms, FactSubject subject, GatherContext context)

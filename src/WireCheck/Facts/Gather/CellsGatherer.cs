@@ -31,6 +31,7 @@ public sealed class CellsGatherer : Gatherer<Cells>
         AddCurrents(bank, subject, context);
         AddBms(bank, subject, context);
         AddSharing(bank, subject, context);
+        StackGathering.Add(bank, subject, context);
     }
 
     private static void AddCurrents(WiredBank bank, FactSubject subject, GatherContext context)

@@ -55,7 +55,11 @@ public sealed class GatherContext
     /// <summary>Hottest air inside the box, °C: the hot end of the ambient.</summary>
     public double HottestInsideCelsius => Pack.Surroundings.Ambient.Value.To.DegreesCelsius;
 
+    /// <summary>The order in which cells are joined.</summary>
+    public Stacks Stacks => _stacks ??= new Stacks(this);
+
     private IReadOnlyList<LostReturn>? _lostReturns;
+    private Stacks? _stacks;
 
     /// <summary>Names a solved point in a fact.</summary>
     public static FactPlace PlaceOf(OperatingPoint point) => new(point.Mode.Id, point.Corner.Words);

@@ -1,3 +1,4 @@
+using WireCheck.Circuit.Wiring;
 using WireCheck.Description.Kinds;
 using WireCheck.Facts.Catalogue;
 using WireCheck.Quantities;
@@ -18,5 +19,6 @@ public sealed class InverterGatherer : Gatherer<Inverter>
         NoteIfAssumed(
             subject, part, part.Efficiency, $"efficiency {Keeping.Words(part.Efficiency.Value.Percent, "%")}");
         ConsumerGathering.Add(part, facts, subject, context);
+        InverterSideGathering.Add((WiredInverter)context.Wiring[part.Id], subject, context);
     }
 }

@@ -21,6 +21,7 @@ public sealed class RelayGatherer : Gatherer<Relay>
         NoteIfAssumed(subject, part, part.Coil.Max, $"highest coil voltage {Keeping.Words(part.Coil.Max.Value)}");
         NoteIfAssumed(subject, part, part.Coil.Resistance, $"coil resistance {Keeping.Words(part.Coil.Resistance.Value.Ohms, "Ω")}");
         AddCoil(relay, subject, context);
+        subject.SetWord(RelayFacts.Suppression, CoilClamp.Of(relay, context));
         PullIn.Add(relay, subject, context);
         AddHolding(relay, subject, context);
         AddBehaviour(part, subject, context);
