@@ -1,4 +1,5 @@
 using WireCheck.Description;
+using WireCheck.Drawing;
 using WireCheck.Facts;
 using WireCheck.Facts.Catalogue;
 using WireCheck.Facts.Gather;
@@ -59,7 +60,10 @@ public sealed class PackCheck(Func<Pack, FactTable> gather)
         Judgements judgements = RuleEngine.Judge(facts, sets, settings, problems, stop);
         FindingList findings = FindingList.Make(judgements, pack.Waivers, facts.Pack, sets, settings, options.Today, problems);
         return problems.IsEmpty
-            ? new CheckOutcome(new Report(file, pack.Title.Value, findings, facts, Cautions.Read()), [])
+            ? new CheckOutcome(new Report(file, pack.Title.Value, findings, facts, Cautions.Read())
+            {
+                Drawing = new Lazy<PlacedDrawing>(() => WiringDrawing.Of(pack, facts)),
+            }, [])
             : Wrong(problems);
     }
 

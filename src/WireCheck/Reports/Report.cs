@@ -1,3 +1,4 @@
+using WireCheck.Drawing;
 using WireCheck.Facts;
 using WireCheck.Findings;
 
@@ -12,6 +13,9 @@ namespace WireCheck.Reports;
 public sealed record Report(
     string File, string PackTitle, FindingList Findings, FactTable Facts, IReadOnlyList<string> Cautions)
 {
+    /// <summary>The wiring drawing, made when a report asks for it; null when there is none.</summary>
+    public Lazy<PlacedDrawing>? Drawing { get; init; }
+
     /// <summary>The tool's name, as every output writes it.</summary>
     public const string ToolName = "wirecheck";
 

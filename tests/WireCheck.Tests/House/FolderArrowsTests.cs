@@ -41,13 +41,14 @@ public sealed class FolderArrowsTests
                 "Description", "Circuit.Elements", "Circuit", "Circuit.Solving", "Circuit.Wiring", "States", "Facts",
                 "Facts.Catalogue", "Facts.Gather",
             ]),
-        ("Reports", ["Text", "Quantities", "Knowledge", "Facts", "Facts.Catalogue", "Rules", "Findings", "Numbers"]),
+        ("Drawing", ["Quantities", "Description"]),
+        ("Reports", ["Text", "Quantities", "Knowledge", "Facts", "Facts.Catalogue", "Rules", "Findings", "Numbers", "Drawing"]),
         ("Explaining", ["Text", "Knowledge", "Facts", "Facts.Catalogue", "Rules", "Reports"]),
         (
             FrontDoors,
             [
-                "Text", "Knowledge", "Description", "Circuit.Wiring", "States", "Facts", "Facts.Catalogue", "Facts.Gather",
-                "Rules", "Findings", "Reports",
+                "Text", "Quantities", "Knowledge", "Description", "Circuit.Wiring", "States", "Facts", "Facts.Catalogue", "Facts.Gather",
+                "Rules", "Findings", "Drawing", "Reports",
             ]),
     ];
 
