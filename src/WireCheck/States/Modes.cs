@@ -23,6 +23,9 @@ public static class Modes
     /// <summary>All switches closed, every source giving power at once.</summary>
     public const string ChargingAll = "charging-all";
 
+    /// <summary>What the name of a mode begins with in which one source charges and no load runs; its id follows.</summary>
+    public const string ChargingPrefix = "charging-";
+
     /// <summary>What the name of a surge mode begins with; the id of the load or inverter follows.</summary>
     public const string SurgePrefix = "surge-";
 
@@ -42,9 +45,9 @@ public static class Modes
         IReadOnlyList<(string Id, Dictionary<string, SourceState> Sources)> charging = ChargingGroups(pack);
         foreach ((string id, Dictionary<string, SourceState> sources) in charging)
         {
-            modes.Add(Added($"charging-{id}", $"all switches closed, only {id} charging, no loads", closed, pack, LoadUse.Absent, sources));
+            modes.Add(Added(ChargingPrefix + id, $"all switches closed, only {id} charging, no loads", closed, pack, LoadUse.Absent, sources));
             modes.Add(Added(
-                $"charging-{id}-in-use", $"all switches closed, {id} charging, all loads at once", closed, pack, LoadUse.Full, sources));
+                $"{ChargingPrefix}{id}-in-use", $"all switches closed, {id} charging, all loads at once", closed, pack, LoadUse.Full, sources));
         }
 
         if (charging.Count > 1)

@@ -25,13 +25,19 @@ public sealed class FolderArrowsTests
                 "Physics", "Quantities", "Knowledge", "Description", "Circuit.Elements", "Circuit", "Circuit.Solving",
                 "Circuit.Wiring", "Circuit.Topology", "States",
             ]),
+        (
+            "Charging",
+            [
+                "Physics", "Quantities", "Description", "Circuit.Elements", "Circuit", "Circuit.Solving", "Circuit.Wiring",
+                "Circuit.Topology", "States",
+            ]),
         ("Facts", ["Text"]),
         ("Facts.Catalogue", ["Facts"]),
         (
             "Facts.Gather",
             [
                 "Text", "Physics", "Quantities", "Knowledge", "Description", "Circuit.Elements", "Circuit", "Circuit.Solving",
-                "Circuit.Wiring", "Circuit.Topology", "States", "Faults", "Facts", "Facts.Catalogue",
+                "Circuit.Wiring", "Circuit.Topology", "States", "Faults", "Charging", "Facts", "Facts.Catalogue",
             ]),
         ("Rules", ["Text", "Quantities", "Knowledge", "Facts"]),
         ("Findings", ["Text", "Knowledge", "Description", "Facts", "Rules"]),

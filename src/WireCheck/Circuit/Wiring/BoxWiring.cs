@@ -34,9 +34,12 @@ public sealed class BoxWiring
     public IReadOnlyDictionary<(string Part, string Terminal), int> Nodes => _nodes;
 
     /// <summary>Builds the network of a box. Never fails on a description that the reader accepted.</summary>
-    public static BoxWiring Build(Pack pack, WiringData data)
+    /// <param name="pack">The box.</param>
+    /// <param name="data">Values from the library.</param>
+    /// <param name="reversed">Id of a part on a port whose plug is the wrong way round; null for none.</param>
+    public static BoxWiring Build(Pack pack, WiringData data, string? reversed = null)
     {
-        WiringBuilder builder = new(pack, data);
+        WiringBuilder builder = new(pack, data, reversed);
         Part[] parts = [.. pack.Parts, .. pack.Conductors];
         foreach (Part part in parts)
         {

@@ -20,6 +20,10 @@ public static class SupplyModels
     /// <summary>The diode across a relay coil: a small silicon rectifier.</summary>
     public static DiodeModel ClampDiode { get; } = DiodeModel.Fit(0.9, 1, SiliconIdeality, SeriesShare);
 
+    /// <summary>A silicon rectifier of which only the drop, V, at a rated current, A, is known.</summary>
+    public static DiodeModel Rectifier(double dropVolts, double ratedAmps) =>
+        DiodeModel.Fit(dropVolts, ratedAmps, SiliconIdeality, SeriesShare);
+
     /// <summary>The junction of a described diode.</summary>
     public static DiodeModel Junction(Description.Kinds.Diode diode)
     {

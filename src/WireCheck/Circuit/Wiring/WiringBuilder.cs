@@ -8,10 +8,11 @@ public sealed class WiringBuilder
 {
     private readonly Dictionary<(string Part, string Terminal), int> _nodes = [];
 
-    internal WiringBuilder(Pack pack, WiringData data)
+    internal WiringBuilder(Pack pack, WiringData data, string? reversed)
     {
         Pack = pack;
         Data = data;
+        Reversed = reversed;
         foreach (string everywhere in EverywhereNodes)
         {
             AddNode(everywhere, "");
@@ -25,6 +26,9 @@ public sealed class WiringBuilder
 
     /// <summary>Values from the library.</summary>
     public WiringData Data { get; }
+
+    /// <summary>Id of the part whose plug is the wrong way round; null when none is.</summary>
+    public string? Reversed { get; }
 
     public Network Network { get; } = new();
 

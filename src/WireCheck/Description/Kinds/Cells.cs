@@ -59,6 +59,12 @@ public sealed class Cells : Part
     /// <summary>The cells were balanced before they were joined.</summary>
     public Given<bool>? Balanced { get; init; }
 
+    /// <summary>Rested voltage of the whole string when it was joined to others in parallel; null when unknown.</summary>
+    public Given<ElectricPotential>? JoinedAt { get; init; }
+
+    /// <summary>Temperature at which a heater keeps the cells; null when there is none.</summary>
+    public Given<Temperature>? HeatedTo { get; init; }
+
     /// <summary>Spread of measured capacity between cells.</summary>
     public Given<Ratio>? Spread { get; init; }
 
@@ -97,6 +103,8 @@ public sealed class Cells : Part
         Separators = r.Optional<bool>("separators"),
         Covered = r.Optional<bool>("covered"),
         Balanced = r.Optional<bool>("balanced"),
+        JoinedAt = r.Optional<ElectricPotential>("joined_at"),
+        HeatedTo = r.Optional<Temperature>("heated_to"),
         Spread = r.Optional<Ratio>("spread", Bounds.ShareOrNone),
         Packaged = r.Optional<bool>("packaged"),
         MaxSeries = r.Optional<int>("max_series"),

@@ -31,7 +31,7 @@ public sealed class Charger : Part
     /// <summary>Current it draws from the battery when it is unpowered; null means none.</summary>
     public Given<ElectricCurrent>? ReverseLeakage { get; init; }
 
-    /// <summary>Id of the panel, vehicle or port that feeds it without drawn conductors.</summary>
+    /// <summary>Id of the panel, vehicle, port or inverter that feeds it without drawn conductors.</summary>
     public Given<string>? From { get; init; }
 
     /// <summary>Highest input voltage.</summary>
@@ -43,7 +43,11 @@ public sealed class Charger : Part
     /// <summary>What it draws from the battery to run itself.</summary>
     public Given<ElectricCurrent>? OwnUse { get; init; }
 
+    /// <summary>Lets no current back into its input; null when unknown.</summary>
     public Given<bool>? BlocksReverse { get; init; }
+
+    /// <summary>Temperature below which its own sensor on the cells stops it; null when it has none.</summary>
+    public Given<Temperature>? ColdChargeCutoff { get; init; }
 
     public override IReadOnlyList<string> Terminals => ChargerKind.Value switch
     {
@@ -65,11 +69,12 @@ public sealed class Charger : Part
         Current = r.Required<ElectricCurrent>("current", example: "15 A"),
         Efficiency = r.Optional<Ratio>("efficiency", Bounds.Share),
         ReverseLeakage = r.Optional<ElectricCurrent>("reverse_leakage", Bounds.ZeroOrMore),
-        From = r.PartId("from", "panel", "vehicle", "port"),
+        From = r.PartId("from", "panel", "vehicle", "port", "inverter"),
         InputMax = r.Optional<ElectricPotential>("input_max"),
         OutputWithoutBattery = r.Optional<ElectricPotential>("output_without_battery", Bounds.ZeroOrMore),
         OwnUse = r.Optional<ElectricCurrent>("own_use", Bounds.ZeroOrMore),
         BlocksReverse = r.Optional<bool>("blocks_reverse"),
+        ColdChargeCutoff = r.Optional<Temperature>("cold_charge_cutoff"),
     };
 }
 

@@ -20,6 +20,9 @@ public sealed class Panel : Part
 
     public required Given<ElectricCurrent> MaximumPowerCurrent { get; init; }
 
+    /// <summary>Part of the open-circuit voltage that it gains for each kelvin below 25 °C; null takes the library's.</summary>
+    public Given<Ratio>? OpenCircuitRise { get; init; }
+
     /// <summary>Current it draws from the battery at night; null when <see cref="DarkCells"/> is given or none.</summary>
     public Given<ElectricCurrent>? DarkLeakage { get; init; }
 
@@ -38,6 +41,7 @@ public sealed class Panel : Part
         MaximumPowerVoltage = r.Required<ElectricPotential>("maximum_power_voltage", example: "18 V"),
         ShortCircuit = r.Required<ElectricCurrent>("short_circuit", example: "6 A"),
         MaximumPowerCurrent = r.Required<ElectricCurrent>("maximum_power_current", example: "5.56 A"),
+        OpenCircuitRise = r.Optional<Ratio>("open_circuit_rise", Bounds.ShareOrNone),
         DarkLeakage = r.Optional<ElectricCurrent>("dark_leakage", Bounds.ZeroOrMore),
         DarkCells = PanelCells.ReadWhereGiven(r),
     };

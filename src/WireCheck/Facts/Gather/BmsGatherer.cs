@@ -26,6 +26,12 @@ public sealed class BmsGatherer : Gatherer<Bms>
         subject.SetNumber(BmsFacts.TripAfter, part.Trip.After.Value.Seconds);
         NoteIfAssumed(subject, part, part.Continuous, $"continuous current {Keeping.Words(part.Continuous.Value)}");
         NoteIfAssumed(subject, part, part.Trip.Current, $"trip current {Keeping.Words(part.Trip.Current.Value)}");
+        if (part.RecloseOnCharge is { } recloses)
+        {
+            subject.Set(BmsChargeFacts.RecloseOnCharge, recloses.Value);
+            NoteIfAssumed(subject, part, recloses, "closing again when a charger comes");
+        }
+
         AddCurrents(bms, subject, context);
         SenseGathering.Add(bms, subject, context);
         BmsPortGathering.Add(bms, subject, context);
@@ -39,6 +45,10 @@ public sealed class BmsGatherer : Gatherer<Bms>
             double separate = bms.ChargePath is null ? 0 : bms.DischargeSign * point.Amps(bms.ChargePath);
             subject.Largest(BmsFacts.Current, Math.Max(0, through), point);
             subject.Largest(BmsFacts.ChargeCurrent, Math.Max(0, Math.Max(-through, -separate)), point);
+            if (bms.ChargePath is null && through < 0)
+            {
+                subject.Largest(BmsChargeFacts.BodyDiodePower, -through * context.Data.Assumed("blocking_drop"), point);
+            }
         }
 
         foreach (OperatingPoint point in WorstSurges(bms, context))

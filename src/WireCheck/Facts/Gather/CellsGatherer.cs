@@ -32,6 +32,7 @@ public sealed class CellsGatherer : Gatherer<Cells>
         AddBms(bank, subject, context);
         AddSharing(bank, subject, context);
         StackGathering.Add(bank, subject, context);
+        CellsCharging.Add(bank, subject, context);
     }
 
     private static void AddCurrents(WiredBank bank, FactSubject subject, GatherContext context)

@@ -15,11 +15,14 @@ public sealed class ChargerGatherer : Gatherer<Charger>
         subject.SetNumber(ChargerFacts.CellCount, part.CellCount?.Value);
         subject.SetNumber(ChargerFacts.Voltage, part.Voltage.Value.Volts);
         int? plus = charger.Output?.A ?? charger.Stage?.OutA;
-        if (plus is { } node && Banks.ChargedFrom(context, node) is { } bank)
+        WiredBank? bank = plus is { } node ? Banks.ChargedFrom(context, node) : null;
+        if (bank is not null)
         {
             subject.Set(ChargerFacts.BankSeries, (double)bank.Cells.Series.Value);
         }
 
+        NoteIfAssumed(subject, part, part.Voltage, $"voltage {Keeping.Words(part.Voltage.Value)}");
+        ChargerCharging.Add(charger, bank, subject, context);
         foreach (OperatingPoint point in context.SteadyPoints())
         {
             double amps = charger.Stage is { } stage ? point.Solution.OutputCurrent(stage)

@@ -13,6 +13,7 @@ public sealed class DiodeGatherer : Gatherer<Diode>
         WiredDiode diode = (WiredDiode)context.Wiring[part.Id];
         subject.SetNumber(DiodeFacts.Rated, part.Rated.Value.Amperes);
         NoteIfAssumed(subject, part, part.Rated, $"rated current {Keeping.Words(part.Rated.Value)}");
+        DiodeCharging.Add(diode, subject, context);
         foreach (OperatingPoint point in context.SteadyPoints())
         {
             subject.Largest(DiodeFacts.Current, Math.Max(0, point.Amps(diode.Element)), point);

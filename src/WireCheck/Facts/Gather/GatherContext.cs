@@ -1,3 +1,4 @@
+using WireCheck.Charging;
 using WireCheck.Circuit.Topology;
 using WireCheck.Circuit.Wiring;
 using WireCheck.Description;
@@ -46,6 +47,9 @@ public sealed class GatherContext
     /// <summary>What guards each conductor.</summary>
     public GuardFinder Guards { get; }
 
+    /// <summary>How the box is charged, and what flows back.</summary>
+    public ChargingStudy Charging => _charging ??= new ChargingStudy(Box, Graph);
+
     /// <summary>Further solves that gatherers ask for.</summary>
     public GatherStates States { get; }
 
@@ -60,6 +64,7 @@ public sealed class GatherContext
 
     private IReadOnlyList<LostReturn>? _lostReturns;
     private Stacks? _stacks;
+    private ChargingStudy? _charging;
 
     /// <summary>Names a solved point in a fact.</summary>
     public static FactPlace PlaceOf(OperatingPoint point) => new(point.Mode.Id, point.Corner.Words);

@@ -28,6 +28,7 @@ public sealed class PortGatherer : Gatherer<Port>
         }
 
         AddOpenVoltage(port, subject, context);
+        PortCharging.Add(port, subject, context);
         PortFeed.AddFuse(port, subject, context);
         subject.Set(PortFacts.SwitchedAhead, PortFeed.IsSwitchedAhead(port, context));
         subject.SetNames(PortFacts.SamePlugOtherJob, SamePlugs(port, context));
@@ -68,6 +69,7 @@ public sealed class PortGatherer : Gatherer<Port>
                 || (p is Panel panel && panel.At?.Value == port.Part.Id))
             .Select(p => p.Id)];
         (int plus, int minus) = (port.Plus.B, port.Minus.A);
+        double share = double.NaN;
         foreach (OperatingPoint point in context.SteadyPoints())
         {
             if (sources.Any(id => point.Mode.Source(id) == SourceState.Powered))
@@ -78,7 +80,8 @@ public sealed class PortGatherer : Gatherer<Port>
             bool joined = point.Solution.Island(plus) == point.Solution.Island(minus);
             double volts = joined ? Math.Abs(point.Volts(plus, minus)) : 0;
             double rise = volts > 1 ? Banks.RiseToEndOfCharge(context.Wiring, point, plus) : 0;
-            subject.Largest(PortFacts.OpenVoltage, volts + rise, point);
+            share = double.IsNaN(share) && volts > 1 ? PortCharging.ShareIntoBurden(port, context) : share;
+            subject.Largest(PortFacts.OpenVoltage, volts > 1 ? (volts + rise) * share : volts, point);
         }
     }
 
