@@ -178,7 +178,7 @@ public sealed record ReversedPlug(
                 WiredCharger { Stage: { } stage } => (stage.A, stage.B),
                 _ => null,
             };
-            if (ends is { } at && solution.Island(at.Plus) == solution.Island(at.Minus)
+            if (ends is { } at && !solution.IsFloating(at.Plus) && !solution.IsFloating(at.Minus)
                 && solution.Voltage(at.Plus, at.Minus) < -ReversedVolts)
             {
                 (part is WiredCharger ? outcome.Undecided : outcome.Reversed).Add(part.Part.Id);
