@@ -44,7 +44,7 @@ public sealed class FolderArrowsTests
         (
             "Numbers",
             [
-                "Description", "Circuit.Elements", "Circuit", "Circuit.Solving", "Circuit.Wiring", "States", "Facts",
+                "Description", "Circuit.Elements", "Circuit", "Circuit.Solving", "Circuit.Topology", "Circuit.Wiring", "States", "Charging", "Facts",
                 "Facts.Catalogue", "Facts.Gather",
             ]),
         ("Drawing", ["Quantities", "Description"]),

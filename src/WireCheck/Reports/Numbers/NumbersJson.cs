@@ -58,7 +58,7 @@ public static class NumbersJson
             Number(json, "seconds_from_cut_off_to_damage", standby.SecondsToDamage);
         });
 
-    private static void Write(Stream output, string file, string pack, Action<Utf8JsonWriter> body)
+    internal static void Write(Stream output, string file, string pack, Action<Utf8JsonWriter> body)
     {
         using (Utf8JsonWriter json = new(output, JsonReport.WriterOptions))
         {
@@ -112,7 +112,7 @@ public static class NumbersJson
         json.WriteEndObject();
     }
 
-    private static void Number(Utf8JsonWriter json, string name, double? value)
+    internal static void Number(Utf8JsonWriter json, string name, double? value)
     {
         if (value is { } number && double.IsFinite(number))
         {
