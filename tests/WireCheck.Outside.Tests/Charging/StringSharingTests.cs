@@ -16,13 +16,13 @@ public sealed class StringSharingTests
     [InlineData(4, "diagonal", new[] { 27.3, 22.7, 22.7, 27.3 })]
     public void Strings_share_as_worked_by_hand(int strings, string takeOff, double[] amps)
     {
-        string text = $$"""
+        string text = $$$"""
             pack: Strings side by side
             language: 1
             surroundings: {ambient: {from: 20 °C, to: 20 °C}}
             defaults: {conductor: {material: copper, insulation: pvc-105, ends: crimped-ring}}
             cells:
-              bank: {part: lfp-prismatic-100ah, series: 1, parallel: {{strings}}, take_off: {{takeOff}}, resistance: 2.5 mΩ, resistance_ac: 2.5 mΩ, link_resistance: 0.25 mΩ}
+              bank: {part: lfp-prismatic-100ah, series: 1, parallel: {{{strings}}}, take_off: {{{takeOff}}}, resistance: 2.5 mΩ, resistance_ac: 2.5 mΩ, link_resistance: 0.25 mΩ}
             loads:
               heater: {current: 100 A, window: 2 .. 4 V}
             conductors:
