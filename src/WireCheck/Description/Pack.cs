@@ -58,6 +58,34 @@ public sealed class Pack
     /// <summary>A part or conductor leg by id, or null.</summary>
     public Part? Find(string id) => ById.GetValueOrDefault(id);
 
+    /// <summary>
+    /// The same box with one terminal of a part taken off its wires and joints, or, with no terminal named, without the part,
+    /// which must then be one that is plugged in.
+    /// </summary>
+    internal Pack Without(string partId, string? terminal)
+    {
+        bool Is(TerminalReference end) => end.PartId == partId && end.Terminal == terminal;
+        return new Pack
+        {
+            File = File,
+            Title = Title,
+            Notes = Notes,
+            RuleSets = RuleSets,
+            Settings = Settings,
+            Surroundings = Surroundings,
+            Parts = [.. Parts.Where(p => terminal is null ? p.Id != partId : !(p is Joint joint && (Is(joint.First) || Is(joint.Second))))],
+            Conductors = [.. Conductors.Where(c => terminal is null || !(Is(c.From) || Is(c.To)))],
+            StaysLive = StaysLive,
+            OutsideLinks = OutsideLinks,
+            Modes = Modes,
+            Paths = Paths,
+            Waivers = Waivers,
+            Measured = Measured,
+            Stock = Stock,
+            Costs = Costs,
+        };
+    }
+
     private Dictionary<string, Part> ById =>
         _byId ??= Parts.Concat(Conductors).ToDictionary(p => p.Id, StringComparer.Ordinal);
 

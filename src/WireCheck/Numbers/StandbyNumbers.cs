@@ -1,14 +1,11 @@
-using WireCheck.Circuit.Wiring;
-using WireCheck.Facts;
-using WireCheck.Facts.Catalogue;
-using WireCheck.Facts.Gather;
+using WireCheck.Standby;
 using WireCheck.States;
 
 namespace WireCheck.Numbers;
 
 /// <summary>One consumer of a box at rest.</summary>
 /// <param name="Id">Id of the part.</param>
-/// <param name="Amps">Current it draws, A.</param>
+/// <param name="Amps">Current it takes from the cells, A.</param>
 /// <param name="Share">Its part of the current that leaves the cells, 0 to 1.</param>
 /// <param name="Chain">Parts and conductors that current flows through, from the bank's positive to its negative.</param>
 public sealed record StandbyConsumer(string Id, double Amps, double Share, IReadOnlyList<string> Chain);
@@ -19,44 +16,40 @@ public sealed record StandbyConsumer(string Id, double Amps, double Share, IRead
 /// <param name="Corner">The corner of the largest current.</param>
 /// <param name="Amps">Current that leaves the cells, A, without self-discharge.</param>
 /// <param name="Consumers">Largest first.</param>
-public sealed record StandbyState(string Mode, string Words, string Corner, double Amps, IReadOnlyList<StandbyConsumer> Consumers);
+/// <param name="Life">How long a full box keeps so.</param>
+public sealed record StandbyAtRest(
+    string Mode, string Words, string Corner, double Amps, IReadOnlyList<StandbyConsumer> Consumers, ShelfLife Life);
 
-/// <summary>What a box draws at rest and how long it keeps.</summary>
-/// <param name="States">Stored and left plugged.</param>
-/// <param name="SecondsToCutOff">From full until the BMS opens, stored, self-discharge counted, s; null when nothing tells.</param>
-/// <param name="SecondsToDamage">From there until a cell is lost, s.</param>
-public sealed record StandbyNumbers(IReadOnlyList<StandbyState> States, double? SecondsToCutOff, double? SecondsToDamage)
+/// <summary>What a box draws at rest, how long it keeps and what would help.</summary>
+/// <param name="States">Stored and left plugged, each when it is solved.</param>
+/// <param name="Moves">What taking each consumer off the stored box would win, the best first.</param>
+public sealed record StandbyNumbers(IReadOnlyList<StandbyAtRest> States, IReadOnlyList<Move> Moves)
 {
-    /// <summary>A current below this is none, A.</summary>
-    private const double SmallestAmps = 1e-7;
-
     /// <summary>The box's standby.</summary>
     public static StandbyNumbers Of(SolvedBox box)
     {
-        GatherContext context = new(box);
-        FactSubject pack = BoxFacts.Gather(box).Pack;
-        return new StandbyNumbers(
-            [.. new[] { Modes.Stored, Modes.LeftPlugged }.Select(mode => OfMode(context, mode))],
-            pack.Find(PackFacts.TimeToCutOff.Name)?.Value as double?,
-            pack.Find(PackFacts.TimeFromCutOffToDamage.Name)?.Value as double?);
-    }
-
-    private static StandbyState OfMode(GatherContext context, string mode)
-    {
-        OperatingPoint worst = context.Box.In(mode).MaxBy(p => Banks.AmpsLeavingAll(context.Wiring, p))!;
-        double total = Math.Max(0, Banks.AmpsLeavingAll(context.Wiring, worst));
-        List<StandbyConsumer> consumers = [];
-        foreach (WiredPart part in context.Wiring.Parts)
+        StandbyStudy study = new(box);
+        List<StandbyAtRest> states = [];
+        foreach (StandbyState? state in new[] { study.Stored, study.LeftPlugged })
         {
-            double amps = StandbyGathering.AmpsOf(part, worst);
-            if (amps > SmallestAmps)
+            if (state is not null)
             {
-                consumers.Add(new StandbyConsumer(
-                    part.Part.Id, amps, total > 0 ? amps / total : 0, StandbyGathering.ChainOf(part, worst, context)));
+                states.Add(OfState(state));
             }
         }
 
-        return new StandbyState(
-            mode, worst.Mode.Words, worst.Corner.Words, total, [.. consumers.OrderByDescending(c => c.Amps).ThenBy(c => c.Id, StringComparer.Ordinal)]);
+        return new StandbyNumbers(states, study.Moves);
+    }
+
+    private static StandbyAtRest OfState(StandbyState state)
+    {
+        List<StandbyConsumer> consumers = [];
+        foreach (Drain drain in state.Drains)
+        {
+            consumers.Add(new StandbyConsumer(drain.PartId, drain.Amps, drain.Amps / state.Amps, drain.Chain));
+        }
+
+        OperatingPoint point = state.Point;
+        return new StandbyAtRest(point.Mode.Id, point.Mode.Words, point.Corner.Words, state.Amps, consumers, state.Life);
     }
 }

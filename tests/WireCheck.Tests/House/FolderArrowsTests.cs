@@ -31,24 +31,30 @@ public sealed class FolderArrowsTests
                 "Physics", "Quantities", "Description", "Circuit.Elements", "Circuit", "Circuit.Solving", "Circuit.Wiring",
                 "Circuit.Topology", "States",
             ]),
+        (
+            "Standby",
+            [
+                "Physics", "Quantities", "Knowledge", "Description", "Circuit.Elements", "Circuit", "Circuit.Solving",
+                "Circuit.Wiring", "Circuit.Topology", "States",
+            ]),
         ("Facts", ["Text"]),
         ("Facts.Catalogue", ["Facts"]),
         (
             "Facts.Gather",
             [
                 "Text", "Physics", "Quantities", "Knowledge", "Description", "Circuit.Elements", "Circuit", "Circuit.Solving",
-                "Circuit.Wiring", "Circuit.Topology", "States", "Faults", "Charging", "Facts", "Facts.Catalogue",
+                "Circuit.Wiring", "Circuit.Topology", "States", "Standby", "Faults", "Charging", "Facts", "Facts.Catalogue",
             ]),
         ("Rules", ["Text", "Quantities", "Knowledge", "Facts"]),
         ("Findings", ["Text", "Knowledge", "Description", "Facts", "Rules"]),
         (
             "Numbers",
             [
-                "Description", "Circuit.Elements", "Circuit", "Circuit.Solving", "Circuit.Topology", "Circuit.Wiring", "States", "Charging", "Facts",
+                "Description", "Circuit.Elements", "Circuit", "Circuit.Solving", "Circuit.Topology", "Circuit.Wiring", "States", "Standby", "Charging", "Facts",
                 "Facts.Catalogue", "Facts.Gather",
             ]),
         ("Drawing", ["Quantities", "Description"]),
-        ("Reports", ["Text", "Quantities", "Knowledge", "Facts", "Facts.Catalogue", "Rules", "Findings", "Numbers", "Drawing"]),
+        ("Reports", ["Text", "Quantities", "Knowledge", "Facts", "Facts.Catalogue", "Rules", "Findings", "Numbers", "Standby", "Drawing"]),
         ("Explaining", ["Text", "Knowledge", "Facts", "Facts.Catalogue", "Rules", "Reports"]),
         (
             FrontDoors,

@@ -24,10 +24,19 @@ public static class PackFacts
         Kind, "stored_consumers", "Parts that draw current in the stored state, largest first, each with its current in words.");
 
     public static readonly Fact TimeToCutOff = Fact.Number(
-        Kind, "time_to_cut_off", "s", "Time on the shelf from full until the BMS opens (or the cells reach the bottom of their window), self-discharge counted.");
+        Kind, "time_to_cut_off", "s", "Time on the shelf from full until the BMS opens (or the cells reach the bottom of their window), self-discharge at the middle of the ambient counted, from the usable part of the capacity.");
 
     public static readonly Fact TimeFromCutOffToDamage = Fact.Number(
         Kind, "time_from_cut_off_to_damage", "s", "Time from that cut-off until a cell is down to its damage voltage, with only what is drawn on the cell side of the open BMS and self-discharge.");
+
+    public static readonly Fact BestMove = Fact.Word(
+        Kind, "best_move", "The consumer that, taken off the stored box, lengthens the time to the cut-off most; one that is meant to stay live only where no other helps. Absent when none helps.");
+
+    public static readonly Fact BestMoveBehind = Fact.Word(
+        Kind, "best_move_behind", "A switch or relay behind which it would be dead in the stored box and fed in use; absent when there is none.");
+
+    public static readonly Fact TimeToCutOffAfterMove = Fact.Number(
+        Kind, "time_to_cut_off_after_move", "s", "time_to_cut_off, solved again without that consumer.");
 
     public static readonly Fact UnsolvedStates = Fact.Names(
         Kind, "unsolved_states", "States (mode and corner) for which the circuit has no solution that meets Kirchhoff's laws.");

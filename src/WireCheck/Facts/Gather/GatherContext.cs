@@ -3,6 +3,7 @@ using WireCheck.Circuit.Topology;
 using WireCheck.Circuit.Wiring;
 using WireCheck.Description;
 using WireCheck.Knowledge;
+using WireCheck.Standby;
 using WireCheck.States;
 
 namespace WireCheck.Facts.Gather;
@@ -62,7 +63,11 @@ public sealed class GatherContext
     /// <summary>The order in which cells are joined.</summary>
     public Stacks Stacks => _stacks ??= new Stacks(this);
 
+    /// <summary>What the box draws at rest.</summary>
+    public StandbyStudy Standby => _standby ??= new StandbyStudy(Box);
+
     private IReadOnlyList<LostReturn>? _lostReturns;
+    private StandbyStudy? _standby;
     private Stacks? _stacks;
     private ChargingStudy? _charging;
 

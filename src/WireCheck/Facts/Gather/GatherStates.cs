@@ -13,7 +13,6 @@ public sealed class GatherStates
     private readonly OperatingPointSolver _solver;
     private readonly Dictionary<OperatingPoint, OperatingPoint?> _uncut = [];
     private readonly Dictionary<OperatingPoint, CurrentFlow> _flows = [];
-    private OperatingPoint? _stored;
 
     internal GatherStates(GatherContext context)
     {
@@ -91,19 +90,6 @@ public sealed class GatherStates
         }
     }
 
-    /// <summary>The stored state at another charge, with the BMS conducting or open.</summary>
-    public OperatingPoint? StoredAt(double stateOfCharge, bool bmsConducts)
-    {
-        if (Stored is not { } stored)
-        {
-            return null;
-        }
-
-        Corner corner = stored.Corner with { Conditions = stored.Corner.Conditions with { StateOfCharge = stateOfCharge } };
-        OperatingPoint point = _states.Solve(stored.Mode, corner, bmsConducts);
-        return point.Solution.Outcome == SolveOutcome.Solved ? point : null;
-    }
-
     /// <summary>A point solved again with its cells at another temperature, °C; null when it has no solution.</summary>
     public OperatingPoint? WithCellsAt(OperatingPoint point, double celsius)
     {
@@ -111,11 +97,6 @@ public sealed class GatherStates
         OperatingPoint again = _states.Solve(point.Mode, corner);
         return again.Solution.Outcome == SolveOutcome.Solved ? again : null;
     }
-
-    /// <summary>The corner of the stored state in which most current leaves the cells; null when none is solved.</summary>
-    public OperatingPoint? Stored => _stored ??= _context.SolvedPoints()
-        .Where(p => p.Mode.Id == Modes.Stored)
-        .MaxBy(p => Banks.AmpsLeavingAll(_context.Wiring, p));
 
     private OperatingPoint? SolveUncut(OperatingPoint point)
     {

@@ -2,6 +2,7 @@ using WireCheck.Circuit.Solving;
 using WireCheck.Circuit.Wiring;
 using WireCheck.Description.Kinds;
 using WireCheck.Facts.Catalogue;
+using WireCheck.Standby;
 using WireCheck.States;
 
 namespace WireCheck.Facts.Gather;
@@ -19,7 +20,6 @@ public static class PackGathering
         AddInside(subject, context);
         AddVoltages(subject, context);
         AddStored(subject, context);
-        ShelfTime.Add(subject, context);
     }
 
     private static void AddInside(FactSubject subject, GatherContext context)
@@ -56,17 +56,32 @@ public static class PackGathering
 
     private static void AddStored(FactSubject subject, GatherContext context)
     {
-        if (context.States.Stored is not { } stored)
+        if (context.Standby.Stored is not { } stored)
         {
             return;
         }
 
-        subject.SetNumber(PackFacts.StoredCurrent, Math.Max(0, Banks.AmpsLeavingAll(context.Wiring, stored)));
-        (string Id, double Amps)[] consumers = [.. context.Wiring.Parts
-            .Select(p => (p.Part.Id, Amps: StandbyGathering.AmpsOf(p, stored)))
-            .Where(c => c.Amps > 1e-6)
-            .OrderByDescending(c => c.Amps)
-            .ThenBy(c => c.Id, StringComparer.Ordinal)];
-        subject.SetNames(PackFacts.StoredConsumers, consumers.Select(c => $"{c.Id} {Keeping.CurrentWords(c.Amps)}"));
+        subject.SetNumber(PackFacts.StoredCurrent, stored.Amps);
+        List<string> consumers = [];
+        foreach (Drain drain in stored.Drains)
+        {
+            if (drain.Amps > SmallestToldAmps)
+            {
+                consumers.Add($"{drain.PartId} {Keeping.CurrentWords(drain.Amps)}");
+            }
+        }
+
+        subject.SetNames(PackFacts.StoredConsumers, consumers);
+        subject.SetNumber(PackFacts.TimeToCutOff, stored.Life.ToCutOff);
+        subject.SetNumber(PackFacts.TimeFromCutOffToDamage, stored.Life.ToDamage);
+        if (context.Standby.BestMove is { } move)
+        {
+            subject.SetWord(PackFacts.BestMove, move.PartId);
+            subject.SetWord(PackFacts.BestMoveBehind, move.Behind);
+            subject.SetNumber(PackFacts.TimeToCutOffAfterMove, move.Life.ToCutOff);
+        }
     }
+
+    /// <summary>A current below this is not told by name, A.</summary>
+    private const double SmallestToldAmps = 1e-6;
 }

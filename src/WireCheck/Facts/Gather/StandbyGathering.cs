@@ -1,6 +1,7 @@
 using WireCheck.Circuit.Wiring;
 using WireCheck.Description;
 using WireCheck.Facts.Catalogue;
+using WireCheck.Standby;
 using WireCheck.States;
 
 namespace WireCheck.Facts.Gather;
@@ -8,33 +9,24 @@ namespace WireCheck.Facts.Gather;
 /// <summary>Gathers what each part draws with every switch open and nothing plugged in.</summary>
 public static class StandbyGathering
 {
-    /// <summary>A current below this is told as none, A: leakage of the solver's own making.</summary>
-    private const double SmallestAmps = 1e-7;
-
     /// <summary>Sets the standby facts of a part; does nothing for a kind that draws nothing itself.</summary>
     public static void Gather(Part part, FactSubject subject, GatherContext context)
     {
-        if (StandbyFacts.Of(part.Kind) is not { } facts || context.States.Stored is not { } stored)
+        if (StandbyFacts.Of(part.Kind) is not { } facts || context.Standby.Stored is not { } stored)
         {
             return;
         }
 
-        WiredPart wired = context.Wiring[part.Id];
-        double amps = AmpsOf(wired, stored);
-        subject.SetNumber(facts.StoredCurrent, amps);
-        subject.SetNumber(facts.BoxStoredCurrent, Math.Max(0, Banks.AmpsLeavingAll(context.Wiring, stored)));
-        IReadOnlyList<string> chain = amps <= SmallestAmps ? [] : ChainOf(wired, stored, context);
-        if (chain.Count > 0)
+        subject.SetNumber(facts.StoredCurrent, AmpsOf(context.Wiring[part.Id], stored.Point));
+        subject.SetNumber(facts.BoxStoredCurrent, stored.Amps);
+        foreach (Drain drain in stored.Drains)
         {
-            subject.SetNames(facts.StoredChain, chain);
+            if (drain.PartId == part.Id && drain.Chain.Count > 0)
+            {
+                subject.SetNames(facts.StoredChain, drain.Chain);
+            }
         }
     }
-
-    /// <summary>Parts and conductors that a part's current flows through at a point; empty when no way is found.</summary>
-    internal static IReadOnlyList<string> ChainOf(WiredPart part, OperatingPoint point, GatherContext context) =>
-        Ends(part, context.Wiring, point) is { } ends
-            ? CurrentPath.Of(context.States.FlowAt(point), ends.Plus, ends.Minus).PartIds
-            : [];
 
     /// <summary>Current that a part draws at a point, A; 0 for a kind that only passes current on.</summary>
     internal static double AmpsOf(WiredPart part, OperatingPoint point)
@@ -53,26 +45,5 @@ public static class StandbyGathering
             _ => 0,
         };
         return double.IsFinite(amps) ? Math.Max(0, amps) : 0;
-    }
-
-    /// <summary>The two nodes between which a part draws, the one the current enters first.</summary>
-    private static (int Plus, int Minus)? Ends(WiredPart part, BoxWiring wiring, OperatingPoint point)
-    {
-        string id = part.Part.Id;
-        return part switch
-        {
-            WiredBms { Standby: { } standby } => (standby.A, standby.B),
-            WiredSwitch { Lamp: { } lamp } => (lamp.A, lamp.B),
-            WiredRelay => (wiring.Node(id, "86"), wiring.Node(id, "85")),
-            WiredMeter meter => (meter.Element.A, meter.Element.B),
-            WiredResistor resistor => point.Amps(resistor.Element) >= 0
-                ? (resistor.Element.A, resistor.Element.B)
-                : (resistor.Element.B, resistor.Element.A),
-            IPoweredInput input => (input.InputPlus, input.InputMinus),
-            WiredLoad { LeadPlus: { } plus, LeadMinus: { } minus } => (plus.B, minus.A),
-            WiredLoad { PowerElement: { } element } => (element.A, element.B),
-            WiredCharger charger => (charger.Leakage.A, charger.Leakage.B),
-            _ => null,
-        };
     }
 }

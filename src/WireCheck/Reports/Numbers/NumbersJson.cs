@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using WireCheck.Numbers;
+using WireCheck.Standby;
 using WireCheck.Reports.Json;
 
 namespace WireCheck.Reports.Numbers;
@@ -26,37 +27,62 @@ public static class NumbersJson
         Write(output, file, pack, json =>
         {
             json.WriteStartArray("standby");
-            foreach (StandbyState state in standby.States)
+            foreach (StandbyAtRest state in standby.States)
+            {
+                WriteStandbyState(json, state);
+            }
+
+            json.WriteEndArray();
+            json.WriteStartArray("moves");
+            foreach (Move move in standby.Moves)
             {
                 json.WriteStartObject();
-                json.WriteString("mode", state.Mode);
-                json.WriteString("corner", state.Corner);
-                Number(json, "amps", state.Amps);
-                json.WriteStartArray("consumers");
-                foreach (StandbyConsumer consumer in state.Consumers)
-                {
-                    json.WriteStartObject();
-                    json.WriteString("part", consumer.Id);
-                    Number(json, "amps", consumer.Amps);
-                    Number(json, "share", consumer.Share);
-                    json.WriteStartArray("chain");
-                    foreach (string id in consumer.Chain)
-                    {
-                        json.WriteStringValue(id);
-                    }
-
-                    json.WriteEndArray();
-                    json.WriteEndObject();
-                }
-
-                json.WriteEndArray();
+                json.WriteString("part", move.PartId);
+                json.WriteString("behind", move.Behind);
+                json.WriteBoolean("meant_to_stay_live", move.MeantLive);
+                Number(json, "amps", move.Amps);
+                WriteLife(json, move.Life);
                 json.WriteEndObject();
             }
 
             json.WriteEndArray();
-            Number(json, "seconds_to_cut_off", standby.SecondsToCutOff);
-            Number(json, "seconds_from_cut_off_to_damage", standby.SecondsToDamage);
         });
+
+    private static void WriteStandbyState(Utf8JsonWriter json, StandbyAtRest state)
+    {
+        json.WriteStartObject();
+        json.WriteString("mode", state.Mode);
+        json.WriteString("corner", state.Corner);
+        Number(json, "amps", state.Amps);
+        json.WriteStartArray("consumers");
+        foreach (StandbyConsumer consumer in state.Consumers)
+        {
+            json.WriteStartObject();
+            json.WriteString("part", consumer.Id);
+            Number(json, "amps", consumer.Amps);
+            Number(json, "share", consumer.Share);
+            json.WriteStartArray("chain");
+            foreach (string id in consumer.Chain)
+            {
+                json.WriteStringValue(id);
+            }
+
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        WriteLife(json, state.Life);
+        json.WriteEndObject();
+    }
+
+    private static void WriteLife(Utf8JsonWriter json, ShelfLife life)
+    {
+        Number(json, "self_discharge_amps", life.SelfDischargeAmps);
+        Number(json, "amps_after_cut_off", life.AmpsAfterCutOff);
+        Number(json, "seconds_to_cut_off", life.ToCutOff);
+        Number(json, "seconds_from_cut_off_to_damage", life.ToDamage);
+    }
 
     internal static void Write(Stream output, string file, string pack, Action<Utf8JsonWriter> body)
     {

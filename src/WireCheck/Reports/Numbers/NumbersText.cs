@@ -1,4 +1,5 @@
 using WireCheck.Numbers;
+using WireCheck.Standby;
 using WireCheck.Reports.Text;
 using WireCheck.Quantities;
 
@@ -44,14 +45,14 @@ public static class NumbersText
         }
     }
 
-    /// <summary>What the box draws at rest, who draws it and by which way, and how long it keeps.</summary>
+    /// <summary>What the box draws at rest, who draws it and by which way, how long it keeps and what would help.</summary>
     public static void WriteStandby(TextWriter output, string title, StandbyNumbers standby)
     {
         output.Write($"{PlainText.Escape(title)}\n");
-        foreach (StandbyState state in standby.States)
+        foreach (StandbyAtRest state in standby.States)
         {
             output.Write($"\n{state.Mode} ({state.Words}), at its most: {state.Corner}\n");
-            output.Write($"  leaves the cells: {Amps(state.Amps)}, self-discharge not counted\n");
+            output.Write($"  leaves the cells: {Amps(state.Amps)}; besides, they lose as much by themselves as {Amps(state.Life.SelfDischargeAmps)} would take\n");
             TextTable consumers = new("consumer", "current", "share", "by way of");
             foreach (StandbyConsumer consumer in state.Consumers)
             {
@@ -59,19 +60,32 @@ public static class NumbersText
             }
 
             consumers.Write(output);
+            output.Write($"  from full to the cut-off of the BMS or the cells: {DaysOf(state.Life.ToCutOff)}\n");
+            output.Write($"  from there until a cell is harmed for good: {DaysOf(state.Life.ToDamage)}, with {Amps(state.Life.AmpsAfterCutOff)} past the open BMS\n");
         }
 
-        output.Write('\n');
-        if (standby.SecondsToCutOff is { } toCutOff)
-        {
-            output.Write($"On the shelf, from full, self-discharge counted: {NumberWords.Days(toCutOff / 86400)} until the BMS or the cells' lower limit ends it.\n");
-        }
-
-        if (standby.SecondsToDamage is { } toDamage)
-        {
-            output.Write($"After that, with only what hangs on the cells: {NumberWords.Days(toDamage / 86400)} until a cell is harmed for good.\n");
-        }
+        WriteMoves(output, standby);
     }
+
+    private static void WriteMoves(TextWriter output, StandbyNumbers standby)
+    {
+        if (standby.Moves.Count == 0)
+        {
+            return;
+        }
+
+        output.Write("\nWhat would help the stored box, solved again without each consumer in turn\n");
+        TextTable moves = new("consumer", "leaves the cells", "to the cut-off", "how");
+        foreach (Move move in standby.Moves)
+        {
+            string how = move.Behind is null ? "take it off" : $"feed it from behind {move.Behind}";
+            moves.Add(move.PartId, Amps(move.Amps), DaysOf(move.Life.ToCutOff), move.MeantLive ? $"{how}; it is meant to stay live" : how);
+        }
+
+        moves.Write(output);
+    }
+
+    private static string DaysOf(double seconds) => double.IsFinite(seconds) ? NumberWords.Days(seconds / 86400) : "without end";
 
     private static string Amps(double amps) => QuantityText.WithPrefix(Math.Abs(amps) < SmallestAmps ? 0 : amps, "A");
 
