@@ -27,6 +27,25 @@ public sealed class Network
     /// <summary>The name a node was added with.</summary>
     public string NodeName(int node) => _names[node];
 
+    /// <summary>
+    /// A network of the same nodes and elements with more elements after them, for a study that adds something to a box. The
+    /// elements are shared: their values and their numbers are the same in both.
+    /// </summary>
+    /// <exception cref="ArgumentException">As for <see cref="Add"/>.</exception>
+    public Network With(IEnumerable<Element> more)
+    {
+        ArgumentNullException.ThrowIfNull(more);
+        Network network = new() { Reference = Reference };
+        network._names.AddRange(_names);
+        network._elements.AddRange(_elements);
+        foreach (Element element in more)
+        {
+            network.Add(element);
+        }
+
+        return network;
+    }
+
     /// <summary>Adds an element between nodes that exist already.</summary>
     /// <exception cref="ArgumentException">A node does not exist, or both ends are the same node.</exception>
     public T Add<T>(T element)

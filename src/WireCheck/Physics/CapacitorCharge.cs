@@ -25,4 +25,15 @@ public static class CapacitorCharge
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(ohms);
         return Energy(volts, farads) / ohms;
     }
+
+    /// <summary>
+    /// Seconds until the capacitor stands at <paramref name="volts"/> when the voltage it creeps up to is
+    /// <paramref name="finalVolts"/>: R C ln(1/(1 − V/V_final)). Infinite when it never gets there.
+    /// </summary>
+    /// <param name="ohms">Resistance it is charged through, Ω.</param>
+    /// <param name="farads">Capacitance, F.</param>
+    /// <param name="finalVolts">Voltage after a long time: that of the source less what a steady draw behind the resistance takes, V.</param>
+    /// <param name="volts">Voltage asked for, V, 0 or more.</param>
+    public static double SecondsTo(double ohms, double farads, double finalVolts, double volts) =>
+        volts >= finalVolts ? double.PositiveInfinity : -TimeConstant(ohms, farads) * Math.Log(1 - (volts / finalVolts));
 }

@@ -57,5 +57,20 @@ public sealed class BoxMode
     /// <summary>Use of a load.</summary>
     public LoadUse Load(string id) => Loads.GetValueOrDefault(id, LoadUse.Absent);
 
+    /// <summary>The same mode with other switches closed.</summary>
+    public BoxMode WithSwitches(IReadOnlySet<string> closed) => new()
+    {
+        Id = Id,
+        Words = Words,
+        Added = Added,
+        Steady = Steady,
+        ClosedSwitches = closed,
+        Sources = Sources,
+        Loads = Loads,
+        Watts = Watts,
+        OutletsAtRatedPower = OutletsAtRatedPower,
+        SurgingInverter = SurgingInverter,
+    };
+
     public override string ToString() => Id;
 }

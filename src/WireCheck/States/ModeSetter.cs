@@ -38,7 +38,7 @@ internal static class ModeSetter
                     bms.SetConducting(true);
                     break;
                 case WiredFuse fuse:
-                    fuse.Element.Closed = true;
+                    fuse.Element.Closed = !fuse.LeftOpen;
                     break;
             }
         }

@@ -67,6 +67,11 @@ internal sealed class RelayLogic
         for (int i = 0; i < _relays.Length; i++)
         {
             WiredRelay relay = _relays[i];
+            if (relay.Held is not null)
+            {
+                continue;
+            }
+
             double volts = solution.Voltage(_plus[i], _minus[i]);
             bool energised = relay.Energised
                 ? Math.Abs(volts) > relay.ReleaseVolts

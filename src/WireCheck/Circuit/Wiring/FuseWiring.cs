@@ -11,6 +11,9 @@ public sealed class WiredFuse(Fuse fuse, WiringData data, Contact element) : Wir
     /// <summary>Positive current flows from terminal 1 to terminal 2.</summary>
     public Contact Element { get; } = element;
 
+    /// <summary>True while a study looks at the box without it: blown, or never put in.</summary>
+    public bool LeftOpen { get; set; }
+
     public override IEnumerable<Element> Elements => [Element];
 
     public override void SetConditions(Conditions conditions) =>

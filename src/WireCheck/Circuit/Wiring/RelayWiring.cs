@@ -47,13 +47,20 @@ public sealed class WiredRelay : WiredPart
         get => Make.Closed;
         set
         {
-            Make.Closed = value;
+            bool closed = Held ?? value;
+            Make.Closed = closed;
             if (Rest is not null)
             {
-                Rest.Closed = !value;
+                Rest.Closed = !closed;
             }
         }
     }
+
+    /// <summary>
+    /// Where a study holds the contact 30-87 whatever the coil says: true as though welded, false as though it had not moved
+    /// yet. Null, as always outside such a study, lets it follow its coil.
+    /// </summary>
+    public bool? Held { get; set; }
 
     /// <summary>Temperature of the coil's copper, °C, as last settled.</summary>
     public double CoilCelsius { get; private set; } = 20;

@@ -2,16 +2,13 @@ using WireCheck.Circuit.Topology;
 using WireCheck.Circuit.Wiring;
 using WireCheck.Description.Kinds;
 using WireCheck.Facts.Catalogue;
-using WireCheck.States;
+using WireCheck.Faults.SingleFaults;
 
 namespace WireCheck.Facts.Gather;
 
 /// <summary>Facts of a conductor leg that tell which fuses and sources stand at its ends.</summary>
 internal static class ConductorGuardGatherer
 {
-    /// <summary>Resistance of a conductor that has come off, Ω: nothing worth counting passes.</summary>
-    private const double OffOhms = 1e9;
-
     internal static void Gather(WiredConductor wire, FactSubject subject, GatherContext context)
     {
         ConductorGuard guard = context.Guards.Of(wire);
@@ -102,12 +99,12 @@ internal static class ConductorGuardGatherer
             : null;
     }
 
-    /// <summary>Opens every other return that has a way round it, one at a time, and looks at what this one then carries.</summary>
+    /// <summary>What this return carries when any other that has a way round it has come off.</summary>
     private static void GatherLostReturns(WiredConductor wire, FactSubject subject, GatherContext context)
     {
-        foreach (LostReturn lost in context.LostReturns)
+        foreach (SingleFault lost in context.SingleFaults.ReturnsWithWayRound)
         {
-            if (lost.ConductorId == wire.Part.Id)
+            if (lost.PartId == wire.Part.Id)
             {
                 continue;
             }
@@ -117,41 +114,8 @@ internal static class ConductorGuardGatherer
             subject.KeepLargest(ConductorGuardFacts.CurrentWithReturnLost, amps, GatherContext.PlaceOf(lost.Point));
             if (amps > held)
             {
-                subject.Set(ConductorGuardFacts.ReturnLost, lost.ConductorId);
+                subject.Set(ConductorGuardFacts.ReturnLost, lost.PartId);
             }
         }
     }
-
-    /// <summary>Solves the box with each return that has another way round it taken off.</summary>
-    internal static IReadOnlyList<LostReturn> SolveLostReturns(GatherContext context)
-    {
-        List<LostReturn> lost = [];
-        StateSolver? solver = null;
-        BoxMode mode = context.Box.Modes.First(m => m.Id == Modes.Everything);
-        Corner corner = context.Box.Corners.First(c => c is { Charge: Charge.Empty, HighestResistance: true });
-        foreach (WiredConductor wire in context.Wiring.Of<WiredConductor>())
-        {
-            if (!context.Guards.IsReturn(wire) || !HasWayRound(wire, context))
-            {
-                continue;
-            }
-
-            solver ??= new StateSolver(context.Wiring);
-            context.Wiring.SetConditions(corner.Conditions);
-            double ohms = wire.Element.Ohms;
-            wire.Element.Ohms = OffOhms;
-            lost.Add(new LostReturn(wire.Part.Id, solver.SolveAsSet(mode, corner)));
-            wire.Element.Ohms = ohms;
-        }
-
-        return lost;
-    }
-
-    private static bool HasWayRound(WiredConductor wire, GatherContext context) =>
-        Reach.From(context.Graph, wire.Element.A, e => e.PartId != wire.Part.Id)[wire.Element.B];
 }
-
-/// <summary>The box with one return conductor off.</summary>
-/// <param name="ConductorId">The conductor that has come off.</param>
-/// <param name="Point">The box solved without it.</param>
-public sealed record LostReturn(string ConductorId, OperatingPoint Point);

@@ -38,6 +38,7 @@ public sealed class FuseGatherer : Gatherer<Fuse>
         }
 
         JointHeat.OfFuse(fuse, subject, context);
+        InrushGathering.AddFuse(part, subject, context);
         NoteIfAssumed(subject, part, part.Volts, "voltage rating");
     }
 

@@ -2,6 +2,8 @@ using WireCheck.Charging;
 using WireCheck.Circuit.Topology;
 using WireCheck.Circuit.Wiring;
 using WireCheck.Description;
+using WireCheck.Faults.Inrush;
+using WireCheck.Faults.SingleFaults;
 using WireCheck.Knowledge;
 using WireCheck.Standby;
 using WireCheck.States;
@@ -54,8 +56,15 @@ public sealed class GatherContext
     /// <summary>Further solves that gatherers ask for.</summary>
     public GatherStates States { get; }
 
-    /// <summary>The box with each return conductor off that has a way round it.</summary>
-    public IReadOnlyList<LostReturn> LostReturns => _lostReturns ??= ConductorGuardGatherer.SolveLostReturns(this);
+    /// <summary>What flows when contacts close onto discharged capacitors.</summary>
+    public InrushStudy Inrush => _inrush ??= new InrushStudy(Box);
+
+    /// <summary>The box with one thing wrong at a time.</summary>
+    public SingleFaultStudy SingleFaults => _singleFaults ??= new SingleFaultStudy(Box, Graph, Poles);
+
+    private InrushStudy? _inrush;
+
+    private SingleFaultStudy? _singleFaults;
 
     /// <summary>Hottest air inside the box, °C: the hot end of the ambient.</summary>
     public double HottestInsideCelsius => Pack.Surroundings.Ambient.Value.To.DegreesCelsius;
@@ -66,7 +75,6 @@ public sealed class GatherContext
     /// <summary>What the box draws at rest.</summary>
     public StandbyStudy Standby => _standby ??= new StandbyStudy(Box);
 
-    private IReadOnlyList<LostReturn>? _lostReturns;
     private StandbyStudy? _standby;
     private Stacks? _stacks;
     private ChargingStudy? _charging;

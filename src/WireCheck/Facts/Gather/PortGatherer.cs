@@ -29,6 +29,7 @@ public sealed class PortGatherer : Gatherer<Port>
 
         AddOpenVoltage(port, subject, context);
         PortCharging.Add(port, subject, context);
+        InrushGathering.AddPort(part, subject, context);
         PortFeed.AddFuse(port, subject, context);
         subject.Set(PortFacts.SwitchedAhead, PortFeed.IsSwitchedAhead(port, context));
         subject.SetNames(PortFacts.SamePlugOtherJob, SamePlugs(port, context));

@@ -25,6 +25,7 @@ public sealed class RelayGatherer : Gatherer<Relay>
         PullIn.Add(relay, subject, context);
         AddHolding(relay, subject, context);
         AddBehaviour(part, subject, context);
+        InrushGathering.AddRelay(relay, subject, context);
     }
 
     private static void AddContact(WiredRelay relay, FactSubject subject, GatherContext context)

@@ -18,5 +18,7 @@ public sealed class ResistorGatherer : Gatherer<Resistor>
         {
             subject.Largest(ResistorFacts.Power, point.Solution.Power(resistor.Element), point);
         }
+
+        PrechargeGathering.Add(resistor, subject, context);
     }
 }

@@ -35,6 +35,7 @@ public sealed class SwitchGatherer : Gatherer<Switch>
         NoteIfAssumed(subject, part, part.Contact.Volts, $"contact voltage {Keeping.Words(part.Contact.Volts.Value)}");
         NoteIfAssumed(subject, part, part.Break?.Amps, $"breaking current {Keeping.Words(part.Break?.Amps.Value ?? default)}");
         AddDerating(wired, subject, context);
+        InrushGathering.AddSwitch(wired, subject, context);
     }
 
     private static void AddDerating(WiredSwitch wired, FactSubject subject, GatherContext context)
