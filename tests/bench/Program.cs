@@ -4,6 +4,7 @@ Dictionary<string, Action> figures = new()
 {
     ["box"] = BoxFigure.Print,
     ["flagship"] = FlagshipFigure.Print,
+    ["states"] = StatesFigure.Print,
     ["start"] = StartFigure.Print,
     ["factor"] = FactorFigure.Print,
     ["ngspice"] = NgspiceFigure.Print,

@@ -61,7 +61,7 @@ public static class Modes
         return [.. modes.DistinctBy(m => m.Id)];
     }
 
-    private static IEnumerable<string> AllSources(Pack pack) =>
+    internal static IEnumerable<string> AllSources(Pack pack) =>
         pack.Parts.Where(p => p is Charger or Vehicle or Panel).Select(p => p.Id);
 
     private static BoxMode Described(Mode mode, Pack pack) => new()
@@ -115,7 +115,7 @@ public static class Modes
     };
 
     /// <summary>Each charger with what feeds it, and each vehicle or panel that feeds no charger.</summary>
-    private static List<(string Id, Dictionary<string, SourceState> Sources)> ChargingGroups(Pack pack)
+    internal static List<(string Id, Dictionary<string, SourceState> Sources)> ChargingGroups(Pack pack)
     {
         List<(string, Dictionary<string, SourceState>)> groups = [];
         HashSet<string> feeding = [];

@@ -11,7 +11,7 @@ namespace WireCheck.States;
 internal sealed class PowerLogic
 {
     /// <summary>An enable terminal counts as high above this, V, or above half the input, whichever is less.</summary>
-    private const double EnableVolts = 3;
+    internal const double EnableVolts = 3;
 
     private readonly BoxWiring _wiring;
     private readonly IPoweredInput[] _inputs;

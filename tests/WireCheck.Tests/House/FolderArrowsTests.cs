@@ -37,13 +37,18 @@ public sealed class FolderArrowsTests
                 "Physics", "Quantities", "Knowledge", "Description", "Circuit.Elements", "Circuit", "Circuit.Solving",
                 "Circuit.Wiring", "Circuit.Topology", "States",
             ]),
+        (
+            "Switching",
+            [
+                "Description", "Circuit.Elements", "Circuit", "Circuit.Solving", "Circuit.Wiring", "Circuit.Topology", "States",
+            ]),
         ("Facts", ["Text"]),
         ("Facts.Catalogue", ["Facts"]),
         (
             "Facts.Gather",
             [
                 "Text", "Physics", "Quantities", "Knowledge", "Description", "Circuit.Elements", "Circuit", "Circuit.Solving",
-                "Circuit.Wiring", "Circuit.Topology", "States", "Standby", "Faults", "Charging", "Facts", "Facts.Catalogue",
+                "Circuit.Wiring", "Circuit.Topology", "States", "Standby", "Faults", "Charging", "Switching", "Facts", "Facts.Catalogue",
             ]),
         ("Rules", ["Text", "Quantities", "Knowledge", "Facts"]),
         ("Findings", ["Text", "Knowledge", "Description", "Facts", "Rules"]),
@@ -54,7 +59,7 @@ public sealed class FolderArrowsTests
                 "Facts.Catalogue", "Facts.Gather",
             ]),
         ("Drawing", ["Quantities", "Description"]),
-        ("Reports", ["Text", "Quantities", "Knowledge", "Facts", "Facts.Catalogue", "Rules", "Findings", "Numbers", "Standby", "Drawing"]),
+        ("Reports", ["Text", "Quantities", "Knowledge", "Switching", "Facts", "Facts.Catalogue", "Rules", "Findings", "Numbers", "Standby", "Drawing"]),
         ("Explaining", ["Text", "Knowledge", "Facts", "Facts.Catalogue", "Rules", "Reports"]),
         (
             FrontDoors,

@@ -10,12 +10,13 @@ public sealed class BoxWiring
     private readonly Dictionary<string, WiredPart> _byId;
     private readonly IReadOnlyDictionary<(string Part, string Terminal), int> _nodes;
 
-    private BoxWiring(WiringBuilder builder, IReadOnlyList<WiredPart> parts)
+    private BoxWiring(WiringBuilder builder, IReadOnlyList<WiredPart> parts, IReadOnlyList<Element> outside)
     {
         Pack = builder.Pack;
         Data = builder.Data;
         Network = builder.Network;
         Parts = parts;
+        OutsideLinks = outside;
         _nodes = builder.Nodes;
         _byId = parts.ToDictionary(p => p.Part.Id, StringComparer.Ordinal);
     }
@@ -29,6 +30,9 @@ public sealed class BoxWiring
 
     /// <summary>Every part and conductor leg, in the order of the description; conductors last.</summary>
     public IReadOnlyList<WiredPart> Parts { get; }
+
+    /// <summary>What joins nodes outside the drawn wiring: the bond of a metal case, links the builder declares.</summary>
+    public IReadOnlyList<Element> OutsideLinks { get; }
 
     /// <summary>Terminal names and their nodes.</summary>
     public IReadOnlyDictionary<(string Part, string Terminal), int> Nodes => _nodes;
@@ -52,14 +56,16 @@ public sealed class BoxWiring
             wired.Add(KindWirings.For(part).AddElements(part, builder));
         }
 
+        int inside = builder.Network.Elements.Count;
         SurroundingsWiring.AddElements(builder);
+        Element[] outside = [.. builder.Network.Elements.Skip(inside)];
         Cells? first = pack.Of<Cells>().FirstOrDefault();
         if (first is not null)
         {
             builder.Network.Reference = builder.Node(first.Id, "-");
         }
 
-        return new BoxWiring(builder, wired);
+        return new BoxWiring(builder, wired, outside);
     }
 
     /// <summary>The wired form of a part.</summary>

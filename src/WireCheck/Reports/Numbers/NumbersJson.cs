@@ -84,6 +84,7 @@ public static class NumbersJson
         Number(json, "seconds_from_cut_off_to_damage", life.ToDamage);
     }
 
+    /// <summary>The frame of every answer: file, title, and what the body writes.</summary>
     internal static void Write(Stream output, string file, string pack, Action<Utf8JsonWriter> body)
     {
         using (Utf8JsonWriter json = new(output, JsonReport.WriterOptions))

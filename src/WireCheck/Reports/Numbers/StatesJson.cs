@@ -1,0 +1,95 @@
+using System.Text.Json;
+using WireCheck.Switching;
+
+namespace WireCheck.Reports.Numbers;
+
+/// <summary>The control table of a box for other programs.</summary>
+public static class StatesJson
+{
+    /// <summary>Every table, row by row.</summary>
+    public static void Write(Stream output, string file, string pack, SwitchingStudy study) =>
+        NumbersJson.Write(output, file, pack, json =>
+        {
+            Names(json, "switches", study.Unplugged.Switches);
+            Names(json, "left_open", study.LeftOpen);
+            Names(json, "kill_everything", study.Unplugged.KillEverything);
+            json.WriteStartArray("tables");
+            foreach (ControlTable table in study.Tables)
+            {
+                WriteTable(json, table);
+            }
+
+            json.WriteEndArray();
+        });
+
+    internal static void Names(Utf8JsonWriter json, string name, IEnumerable<string> names)
+    {
+        json.WriteStartArray(name);
+        foreach (string each in names)
+        {
+            json.WriteStringValue(each);
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void WriteTable(Utf8JsonWriter json, ControlTable table)
+    {
+        json.WriteStartObject();
+        json.WriteString("plugged", table.Plugs.Id);
+        json.WriteNumber("states", table.States);
+        json.WriteBoolean("exhaustive", table.Exhaustive);
+        json.WriteStartObject("kills");
+        foreach (string id in table.Switches)
+        {
+            Names(json, id, table.KilledBy(id));
+        }
+
+        json.WriteEndObject();
+        json.WriteStartArray("rows");
+        foreach (ControlRow row in table.Rows)
+        {
+            WriteRow(json, row);
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private static void WriteRow(Utf8JsonWriter json, ControlRow row)
+    {
+        json.WriteStartObject();
+        json.WriteString("id", row.Point.Id);
+        json.WriteString("kind", row.Point.PartKind);
+        if (row.Point.Kind == LivePointKind.Rail)
+        {
+            Names(json, "terminals", row.Point.Terminals);
+        }
+
+        json.WriteBoolean("meant", row.Meant);
+        json.WriteBoolean("live_with_all_open", row.WithAllOpen);
+        json.WriteBoolean("live_with_all_closed", row.WithAllClosed);
+        Names(json, "killed_by", row.KilledBy);
+        json.WriteBoolean("no_switch_kills", row.NoSwitchKills);
+        json.WriteNumber("live_states", row.LiveStates);
+        if (row.LiveWhen is null)
+        {
+            json.WriteNull("live_when");
+        }
+        else
+        {
+            json.WriteStartArray("live_when");
+            foreach (LiveTerm term in row.LiveWhen)
+            {
+                json.WriteStartObject();
+                Names(json, "closed", term.Closed);
+                Names(json, "open", term.Open);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+        }
+
+        json.WriteEndObject();
+    }
+}
