@@ -9,10 +9,19 @@ public sealed record UnfusedWay(string FuseId, double Metres, bool Sleeved);
 /// <summary>The fuses that stand first on the ways from a node, each by the shortest way to it.</summary>
 public sealed class UnfusedWays
 {
-    private UnfusedWays(IReadOnlyList<UnfusedWay> fuses) => Fuses = fuses;
+    private readonly double[] _metres;
+
+    private UnfusedWays(IReadOnlyList<UnfusedWay> fuses, double[] metres)
+    {
+        Fuses = fuses;
+        _metres = metres;
+    }
 
     /// <summary>In the order they are reached.</summary>
     public IReadOnlyList<UnfusedWay> Fuses { get; }
+
+    /// <summary>Shortest length of wire to a node with no fuse between, m; infinite where there is no such way.</summary>
+    public double MetresTo(int node) => _metres[node];
 
     /// <summary>Walks from a node along wire, bars and contacts to the fuses; through one conductor only, when one is named.</summary>
     public static UnfusedWays From(WiringGraph graph, int start, string? through)
@@ -56,6 +65,6 @@ public sealed class UnfusedWays
             }
         }
 
-        return new UnfusedWays([.. fuses.Values]);
+        return new UnfusedWays([.. fuses.Values], metres);
     }
 }

@@ -36,6 +36,12 @@ public static class CellsFacts
     public static readonly Fact ShareWorst = Fact.Worst(
         Kind, "share_worst", "", "Largest current of a cell, or of this whole string among strings joined in parallel, over the mean of those beside it, at the state's largest discharge current; 1 is even.");
 
+    public static readonly Fact StringCount = Fact.Number(
+        Kind, "string_count", "", "Banks of the same series count joined in parallel with it, contacts counted as closed; itself included.");
+
+    public static readonly Fact UnfusedBeside = Fact.Names(
+        Kind, "unfused_beside", "Ids of those other banks that can feed a fault in this one through a loop without any fuse or breaker.");
+
     public static readonly Fact ShareWhere = Fact.Word(
         Kind, "share_where", "Which cell or string carries that largest share, in words.");
 }

@@ -23,6 +23,16 @@ public static class ConductorGuardFacts
     public static readonly Fact UnprotectedSource = Fact.Word(
         Kind, "unprotected_source", "Id of that source; absent when there is none.");
 
+    public static readonly Fact SecondSource = Fact.Word(
+        Kind,
+        "second_source",
+        "Id of another source that feeds it from the other end, behind a fuse, while unprotected_source has none; both can drive more than its ampacity. Absent when there is none.");
+
+    public static readonly Fact SecondSourceFuse = Fact.Word(Kind, "second_source_fuse", "Id of the fuse or breaker of that other source.");
+
+    public static readonly Fact UnfusedReach = Fact.Number(
+        Kind, "unfused_reach", "m", "Length of wire from unprotected_source to the far end of this conductor with no fuse between; present with second_source.");
+
     public static readonly Fact FuseFollows = Fact.YesNo(
         Kind, "fuse_follows", "Going on through it from that source, at least one way comes to a fuse or breaker: it is the stretch before the first fuse. No when it leads only to consumers.");
 

@@ -24,6 +24,13 @@ public sealed class OvercurrentFacts : FactGroup
         NextStandardRating = Number("next_standard_rating", "A", "Smallest standard rating that is not below weakest_ampacity.");
         LargestRatingThatFits = Number("largest_rating_that_fits", "A", "Largest standard rating that is not above weakest_ampacity; absent when there is none.");
         SizeNeeded = Word("size_needed", "Smallest size, in the system of weakest_size, whose ampacity in the same place reaches the rating.");
+        AlsoOver = Names("also_over", "Other downstream conductors and leads whose ampacity is below the rating, lowest first, each in words with its size and ampacity.");
+        Reset = Word("reset", "How a breaker is closed again: manual or auto; absent for a fuse.");
+        InReturn = YesNo("in_return", "It stands in the negative.");
+        UnfusedFeed = Word("unfused_feed", "Id of a consumer, coil or port whose current comes back through this device alone and whose feed has no fuse or breaker; absent when every such feed has one, or it does not stand in the negative.");
+        Beside = Names("beside", "Ids of other fuses and breakers between the same two ends, joined by wire, bars and joints alone.");
+        Marked = Word("marked", "Standard that is marked on it, as described; none when it was looked for and is not there. Absent when the description does not say.");
+        OthersMarked = YesNo("others_marked", "Some fuse or breaker of the box is described with its marking.");
         HolderRating = Number("holder_rating", "A", "Rated current of its holder; absent when no holder is described.");
         HolderLeadSize = Word("holder_lead_size", "Size of the holder's own leads; absent when it has none.");
         HolderLeadAmpacity = Number("holder_lead_ampacity", "A", "Ampacity of the holder's own leads at the box's inside temperature; absent when it has none.");
@@ -56,6 +63,20 @@ public sealed class OvercurrentFacts : FactGroup
     public Fact LargestRatingThatFits { get; }
 
     public Fact SizeNeeded { get; }
+
+    public Fact AlsoOver { get; }
+
+    public Fact Reset { get; }
+
+    public Fact InReturn { get; }
+
+    public Fact UnfusedFeed { get; }
+
+    public Fact Beside { get; }
+
+    public Fact Marked { get; }
+
+    public Fact OthersMarked { get; }
 
     public Fact HolderRating { get; }
 

@@ -32,6 +32,7 @@ public sealed class BmsGatherer : Gatherer<Bms>
             NoteIfAssumed(subject, part, recloses, "closing again when a charger comes");
         }
 
+        SenseGuards.Gather(part, subject);
         AddCurrents(bms, subject, context);
         SenseGathering.Add(bms, subject, context);
         BmsPortGathering.Add(bms, subject, context);

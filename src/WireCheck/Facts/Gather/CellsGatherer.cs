@@ -30,6 +30,7 @@ public sealed class CellsGatherer : Gatherer<Cells>
         NoteIfAssumed(subject, part, part.Discharge.Limit, $"discharge limit {Keeping.Words(part.Discharge.Limit.Value)}");
         AddCurrents(bank, subject, context);
         AddBms(bank, subject, context);
+        AddStrings(bank, subject, context);
         AddSharing(bank, subject, context);
         StackGathering.Add(bank, subject, context);
         CellsCharging.Add(bank, subject, context);
@@ -63,6 +64,31 @@ public sealed class CellsGatherer : Gatherer<Cells>
         int cellsSideBySide = Banks.BanksBehind(context, bms).Sum(b => b.Columns);
         subject.SetNumber(CellsFacts.BmsChargeLimit, (bms.Bms.ChargeContinuous ?? bms.Bms.Continuous).Value.Amperes);
         subject.SetNumber(CellsFacts.BmsDischargePerCell, bms.Bms.Continuous.Value.Amperes / cellsSideBySide);
+    }
+
+    private static void AddStrings(WiredBank bank, FactSubject subject, GatherContext context)
+    {
+        List<string> unfused = [];
+        int count = 0;
+        foreach (WiredBank other in BanksBeside(bank, context))
+        {
+            count++;
+            if (other.Part.Id != bank.Part.Id && LoopIsUnfused(bank, Banks.SourceOf(context, other), context))
+            {
+                unfused.Add(other.Part.Id);
+            }
+        }
+
+        subject.Set(CellsFacts.StringCount, (double)count);
+        subject.SetNames(CellsFacts.UnfusedBeside, unfused);
+    }
+
+    /// <summary>True when neither the way from the other bank's positive to this one's nor the way back passes a fuse.</summary>
+    private static bool LoopIsUnfused(WiredBank bank, SourcePoint other, GatherContext context)
+    {
+        Guard feed = context.Guards.Against(other)[context.Wiring.Node(bank.Part.Id, "+")];
+        bool[] back = Reach.From(context.Graph, other.Minus, e => e.FuseAmps is null, against: true);
+        return feed.Unfused && back[context.Wiring.Node(bank.Part.Id, "-")];
     }
 
     private static void AddSharing(WiredBank bank, FactSubject subject, GatherContext context)

@@ -35,6 +35,9 @@ public sealed class ConductorGatherer : Gatherer<Conductor>
         GatherParallel(wire, subject, context);
         JointHeat.OfConductor(wire, subject, context);
         ConductorGuardGatherer.Gather(wire, subject, context);
+        context.Coordination.Gather(wire, subject);
+        SecondSource.Gather(wire, subject, context);
+        SenseGuards.Gather(wire, subject, context);
         GatherSizeNeeded(part, subject, context);
         NoteIfAssumed(subject, part, part.Insulation, "insulation");
     }

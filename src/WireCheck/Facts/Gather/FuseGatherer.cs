@@ -26,6 +26,8 @@ public sealed class FuseGatherer : Gatherer<Fuse>
         subject.KeepLargest(facts.Current, amps, GatherContext.PlaceOf(point));
         GatherVoltage(fuse, facts, subject, context);
         GatherWeakest(fuse, facts, subject, context);
+        FusePlace.Gather(fuse, facts, subject, context);
+        subject.SetWord(facts.Reset, part.Reset?.Value switch { BreakerReset.Auto => "auto", BreakerReset.Manual => "manual", _ => null });
         if (part.Holder is { } holder)
         {
             subject.Set(facts.HolderRating, holder.Rating.Value.Amperes);
@@ -57,21 +59,15 @@ public sealed class FuseGatherer : Gatherer<Fuse>
 
     private static void GatherWeakest(WiredFuse fuse, OvercurrentFacts facts, FactSubject subject, GatherContext context)
     {
-        Weakest? weakest = null;
-        foreach (Weakest candidate in Downstream(fuse, context))
-        {
-            if (weakest is null || candidate.Amps < weakest.Amps)
-            {
-                weakest = candidate;
-            }
-        }
-
-        if (weakest is null)
+        List<Weakest> downstream = [.. Downstream(fuse, context).OrderBy(c => c.Amps)];
+        if (downstream.Count == 0)
         {
             return;
         }
 
+        Weakest weakest = downstream[0];
         double rating = fuse.Fuse.Rating.Value.Amperes;
+        subject.SetNames(facts.AlsoOver, downstream.Skip(1).Where(c => c.Amps < rating).Select(c => c.Words).Distinct());
         subject.Set(facts.WeakestConductor, weakest.Id);
         subject.Set(facts.WeakestIsBefore, weakest.Before);
         subject.Set(facts.WeakestSize, weakest.Size.ToString());
@@ -135,5 +131,7 @@ public sealed class FuseGatherer : Gatherer<Fuse>
     private sealed record Weakest(string Id, ConductorSize Size, double Amps, Conductor? Conductor)
     {
         internal bool Before { get; init; }
+
+        internal string Words => $"{Id} ({Size}, {Keeping.Words(Math.Round(Amps, 1), "A")})";
     }
 }

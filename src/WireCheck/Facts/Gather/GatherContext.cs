@@ -53,6 +53,9 @@ public sealed class GatherContext
     /// <summary>How the box is charged, and what flows back.</summary>
     public ChargingStudy Charging => _charging ??= new ChargingStudy(Box, Graph);
 
+    /// <summary>When devices open and when the conductors behind them are hurt.</summary>
+    public CoordinationFinder Coordination => _coordination ??= new CoordinationFinder(this);
+
     /// <summary>Further solves that gatherers ask for.</summary>
     public GatherStates States { get; }
 
@@ -78,6 +81,7 @@ public sealed class GatherContext
     private StandbyStudy? _standby;
     private Stacks? _stacks;
     private ChargingStudy? _charging;
+    private CoordinationFinder? _coordination;
 
     /// <summary>Names a solved point in a fact.</summary>
     public static FactPlace PlaceOf(OperatingPoint point) => new(point.Mode.Id, point.Corner.Words);

@@ -114,7 +114,7 @@ public sealed class GuardFinder
     /// Current of a battery into a short at the far end of a wire, A: its voltage over the lowest resistance of its
     /// cells and of this wire alone, which is more than any real loop lets through.
     /// </summary>
-    private double ShortAmps(SourcePoint source, WiredConductor wire)
+    internal double ShortAmps(SourcePoint source, WiredConductor wire)
     {
         if (_context.Wiring[source.PartId] is not WiredBank bank)
         {

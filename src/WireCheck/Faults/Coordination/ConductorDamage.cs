@@ -108,6 +108,33 @@ public sealed class ConductorDamage
         return Math.Sqrt(low * high);
     }
 
+    /// <summary>
+    /// Lowest current, A, that hurts it within the longest time of a short circuit. Adiabatic heating needs less than that,
+    /// the loss at the end of the way more than all that is lacking: it lies between.
+    /// </summary>
+    public double ShortCircuitAmps()
+    {
+        double adiabatic = new ConductorHeating(_heating.OhmsAt20, _heating.Zero, _heating.Heat, 0, _heating.Ambient)
+            .Seconds(_rated, _shortLimit, 1);
+        double low = Math.Sqrt(adiabatic / _shortTime);
+        double held = _heating.Loss * (_shortLimit - _heating.Ambient) / _heating.Ohms(_rated);
+        double high = Math.Sqrt((low * low) + held);
+        while (high - low > Resolution * low)
+        {
+            double middle = (low + high) / 2;
+            if (_heating.Seconds(_rated, _shortLimit, middle) > _shortTime)
+            {
+                low = middle;
+            }
+            else
+            {
+                high = middle;
+            }
+        }
+
+        return high;
+    }
+
     /// <summary>Part of the time to which the crossing is found.</summary>
     private const double Resolution = 1e-7;
 }
