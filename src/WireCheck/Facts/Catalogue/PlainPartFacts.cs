@@ -15,6 +15,11 @@ public static class DiodeFacts
 
     public static readonly Fact Rated = Fact.Number("diode", "rated", "A", "Rated forward current.");
 
+    public static readonly Fact StandOff = Fact.Number(
+        "diode", "stand_off", "V", "Highest voltage of a source whose positive pole reaches its cathode: what it must hold back when its anode is dead.");
+
+    public static readonly Fact RatedVoltage = Fact.Number("diode", "rated_voltage", "V", "Highest reverse voltage it bears.");
+
     public static readonly Fact Power = Fact.Worst("diode", "power", "W", "Largest heat in it.");
 }
 
