@@ -1,3 +1,5 @@
+using System.Diagnostics.CodeAnalysis;
+
 namespace WireCheck.Knowledge;
 
 /// <summary>
@@ -92,6 +94,7 @@ public sealed class Library
     /// <summary>The tool's own library with some files replaced, for tests.</summary>
     internal static Library With(IReadOnlyDictionary<string, string> texts) => new(KnowledgeFiles.With(texts));
 
-    private static Lazy<T> Table<T>(KnowledgeFiles files, string name, Func<TableNode, T> read)
+    private static Lazy<T> Table<[DynamicallyAccessedMembers(DynamicallyAccessedMemberTypes.PublicParameterlessConstructor)] T>(
+        KnowledgeFiles files, string name, Func<TableNode, T> read)
         where T : class => new(() => read(files.Read($"{Tables}{name}.yaml")));
 }

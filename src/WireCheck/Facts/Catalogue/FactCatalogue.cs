@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Reflection;
 
 namespace WireCheck.Facts.Catalogue;
@@ -14,6 +15,8 @@ public static class FactCatalogue
     /// <summary>The kind of a stud or clamp on which several conductors meet; its id is <c>bank.+</c> or <c>plus.1</c>.</summary>
     public const string TerminalKind = "terminal";
 
+    private const string WholeAssembly = "The program keeps this assembly whole when it is compiled to machine code.";
+
     /// <summary>All facts, by kind and then by name.</summary>
     public static IReadOnlyList<Fact> All { get; } = Collect();
 
@@ -23,6 +26,8 @@ public static class FactCatalogue
     /// <summary>The facts of one kind by name; empty when there is no such kind.</summary>
     public static IReadOnlyList<Fact> For(string kind) => [.. All.Where(f => f.Kind == kind)];
 
+    [UnconditionalSuppressMessage("Trimming", "IL2026", Justification = WholeAssembly)]
+    [UnconditionalSuppressMessage("Trimming", "IL2070", Justification = WholeAssembly)]
     private static IReadOnlyList<Fact> Collect()
     {
         Type[] types = [.. typeof(FactCatalogue).Assembly.GetTypes()
