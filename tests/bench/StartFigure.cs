@@ -1,44 +1,52 @@
-using System.Diagnostics;
 using System.Globalization;
 
 namespace WireCheck.Bench;
 
 /// <summary>
-/// The whole cold process of a check of the flagship, published ReadyToRun, beside a bare .NET program that prints a line,
-/// published the same way; in turn, so that a drift of the machine touches both.
+/// The whole cold process of a check of the flagship beside a bare .NET program that prints a line, in turn, so that a drift
+/// of the machine touches all. The check is published twice: compiled to machine code, as a publish makes it, and on
+/// the installed runtime, as the bare program is.
 /// </summary>
 internal static class StartFigure
 {
-    private const int Rounds = 11;
+    private const int Rounds = 15;
 
     internal static void Print()
     {
         string work = Directory.CreateTempSubdirectory("wirecheck-bench").FullName;
         try
         {
-            string tool = Publish(Path.Combine(Repository.Root, "src", "WireCheck.Cli"), Path.Combine(work, "tool"));
-            string hello = Publish(MakeHello(Path.Combine(work, "hello-source")), Path.Combine(work, "hello"));
+            string source = Path.Combine(Repository.Root, "src", "WireCheck.Cli");
+            PublishedProgram native = PublishedProgram.Of(source, Path.Combine(work, "native"), "wirecheck");
+            PublishedProgram hosted = PublishedProgram.Of(source, Path.Combine(work, "hosted"), "wirecheck", "PublishAot=false");
+            PublishedProgram hello = PublishedProgram.Of(MakeHello(Path.Combine(work, "hello-source")), Path.Combine(work, "hello"), "hello",
+                "SelfContained=false", "PublishReadyToRun=true");
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
+                $"compiled to machine code and on the installed runtime: {SameAnswers.Compare(native, hosted)} answers, all the same"));
+
             string example = Path.Combine(Repository.Root, "examples", "market-stall-12v.yaml");
-            List<double> ratios = [];
             List<double> bare = [];
-            List<double> check = [];
+            List<double> asNative = [];
+            List<double> asHosted = [];
             for (int i = 0; i < Rounds; i++)
             {
-                double a = Run(Path.Combine(hello, "hello"));
-                double b = Run(Path.Combine(tool, "wirecheck"), "check", example);
-                bare.Add(a);
-                check.Add(b);
-                ratios.Add(b / a);
+                bare.Add(Milliseconds(hello.Run()));
+                asNative.Add(Milliseconds(native.Run("check", example)));
+                asHosted.Add(Milliseconds(hosted.Run("check", example)));
             }
 
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
-                $"cold check of the flagship: {Median(ratios):0.0} times a bare .NET process (at most 5; aim 3): {Median(check):0} ms beside {Median(bare):0} ms, medians of {Rounds}"));
+            PrintRatio("compiled to machine code", asNative, bare);
+            PrintRatio("on the installed runtime", asHosted, bare);
         }
         finally
         {
             Directory.Delete(work, recursive: true);
         }
     }
+
+    private static void PrintRatio(string how, List<double> check, List<double> bare) =>
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
+            $"cold check of the flagship, {how}: {Median([.. check.Zip(bare, (c, b) => c / b)]):0.0} times a bare .NET process (at most 5; aim 3): {Median(check):0} ms beside {Median(bare):0} ms, medians of {Rounds}"));
 
     private static string MakeHello(string folder)
     {
@@ -49,28 +57,9 @@ internal static class StartFigure
         return folder;
     }
 
-    private static string Publish(string project, string output)
-    {
-        string runtime = System.Runtime.InteropServices.RuntimeInformation.RuntimeIdentifier;
-        using Process process = Process.Start(new ProcessStartInfo("dotnet",
-            ["publish", project, "-c", "Release", "-r", runtime, "--self-contained", "false", "-p:PublishReadyToRun=true", "-o", output, "-v", "quiet", "-nologo"])
-        {
-            RedirectStandardOutput = true,
-        })!;
-        string said = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        return process.ExitCode == 0 ? output : throw new InvalidOperationException($"could not publish {project}: {said}");
-    }
-
-    private static double Run(string program, params string[] arguments)
-    {
-        long start = Stopwatch.GetTimestamp();
-        using Process process = Process.Start(new ProcessStartInfo(program, arguments) { RedirectStandardOutput = true })!;
-        process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        double milliseconds = Stopwatch.GetElapsedTime(start).TotalMilliseconds;
-        return process.ExitCode is 0 or 1 ? milliseconds : throw new InvalidOperationException($"{program} ended with {process.ExitCode}");
-    }
+    private static double Milliseconds(ProgramAnswer run) => run.Code is 0 or 1
+        ? run.Took.TotalMilliseconds
+        : throw new InvalidOperationException($"a program ended with {run.Code}: {run.Errors}");
 
     private static double Median(List<double> values) => values.Order().ElementAt(values.Count / 2);
 }
