@@ -86,9 +86,16 @@ public static class PolarityGathering
         }
 
         subject.SetNames(facts.KeepsApart, apart);
-        subject.Set(facts.ShortsPoles, context.Poles[anode] == Pole.Positive && context.Poles[cathode] == Pole.Negative
-            && context.Sources.Any(s => context.Guards.Against(s)[anode].Reached
-                && Reach.From(context.Graph, s.Minus, e => e.PartId != diode.Part.Id, against: true)[cathode]));
+        subject.Set(facts.ShortsPoles, context.Sources.Any(s => Shorts(diode, s, context)));
+    }
+
+    /// <summary>True when a source's positive reaches the anode and the cathode its negative, and nothing else joins the two.</summary>
+    private static bool Shorts(WiredDiode diode, SourcePoint source, GatherContext context)
+    {
+        bool Passes(WiringEdge edge) => edge.PartId != diode.Part.Id && edge.LimitingOhms is null;
+        bool[] fed = Reach.From(context.Graph, source.Plus, Passes);
+        return fed[diode.Element.A] && !fed[source.Minus]
+            && Reach.From(context.Graph, source.Minus, Passes, against: true)[diode.Element.B];
     }
 
     private static bool ReachesBank(int plus, GatherContext context)

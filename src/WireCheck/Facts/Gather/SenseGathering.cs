@@ -67,7 +67,7 @@ internal static class SenseGathering
     /// <summary>Cells between the bottom of the stack that the BMS watches and a node; null when they do not hang together.</summary>
     private static int? LevelAbove(WiredBms bms, int node, GatherContext context)
     {
-        CellLevels levels = context.Stacks.AllClosed;
+        CellLevels levels = context.Stacks.CellSide;
         int below = bms.Bms.Side.Value == BmsSide.Low ? 0 : bms.Bms.Series.Value;
         return levels.Together(node, bms.Path.A) ? levels.LevelOf(node) - levels.LevelOf(bms.Path.A) + below : null;
     }
@@ -78,7 +78,7 @@ internal static class SenseGathering
         {
             foreach (CellTerminal terminal in CellLevels.Terminals(bank, context.Wiring))
             {
-                if (context.Stacks.AllClosed.Joined(terminal.Node, node))
+                if (context.Stacks.CellSide.Joined(terminal.Node, node))
                 {
                     return $"{bank.Part.Id}.{terminal.Name}";
                 }

@@ -12,6 +12,7 @@ public sealed class Stacks
 {
     private readonly GatherContext _context;
     private IReadOnlyList<LevelClash>? _clashes;
+    private CellLevels? _cellSide;
 
     internal Stacks(GatherContext context)
     {
@@ -21,6 +22,10 @@ public sealed class Stacks
 
     /// <summary>Heights with every contact closed.</summary>
     public CellLevels AllClosed { get; }
+
+    /// <summary>Heights on the cell side of every BMS: its own ways are left out.</summary>
+    public CellLevels CellSide => _cellSide ??= CellLevels.Of(
+        _context.Wiring, _context.Graph, e => IsWire(e) && _context.Wiring[e.PartId] is not WiredBms);
 
     /// <summary>Terminals of cells joined at different heights in some mode.</summary>
     public IReadOnlyList<LevelClash> Clashes => _clashes ??= AllClosed.Clashes.Count == 0 ? [] : ClashesOfModes();
