@@ -10,8 +10,8 @@ public static class CoordinationFacts
         "worst_margin",
         "",
         "Least ratio, over all currents from its ampacity to the most that can flow, of the time until its insulation is hurt to the time "
-        + "in which the fuse or breaker of protection_id has cleared at its slowest; it starts at its rated temperature. "
-        + "0 when the device need not open at such a current; absent when no such current hurts it.");
+        + "in which the fuse or breaker of protection_id, or one before it on every way from the bank, has cleared at its slowest; it starts at its rated temperature. "
+        + "0 when none need open at such a current; absent when no such current hurts it.");
 
     public static readonly Fact WorstMarginCurrent = Fact.Number(Kind, "worst_margin_current", "A", "Current of that margin.");
 
@@ -19,7 +19,9 @@ public static class CoordinationFacts
         Kind, "worst_margin_damage_time", "s", "Time until that current hurts its insulation.");
 
     public static readonly Fact WorstMarginClearingTime = Fact.Number(
-        Kind, "worst_margin_clearing_time", "s", "Slowest time in which the device clears that current; absent when it need not open.");
+        Kind, "worst_margin_clearing_time", "s", "Slowest time in which the first of them clears that current; absent when none need open.");
+
+    public static readonly Fact WorstMarginDevice = Fact.Word(Kind, "worst_margin_device", "Id of the one that clears it first.");
 
     public static readonly Fact ShortMargin = Fact.Number(
         Kind,
@@ -33,5 +35,7 @@ public static class CoordinationFacts
         Kind, "short_margin_damage_time", "s", "Time until that current hurts its insulation.");
 
     public static readonly Fact ShortMarginClearingTime = Fact.Number(
-        Kind, "short_margin_clearing_time", "s", "Slowest time in which the device clears that current; absent when it need not open.");
+        Kind, "short_margin_clearing_time", "s", "Slowest time in which the first of them clears that current; absent when none need open.");
+
+    public static readonly Fact ShortMarginDevice = Fact.Word(Kind, "short_margin_device", "Id of the one that clears it first.");
 }

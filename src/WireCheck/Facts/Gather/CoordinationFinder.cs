@@ -11,6 +11,7 @@ public sealed class CoordinationFinder
 {
     private readonly GatherContext _context;
     private readonly Dictionary<string, TimeCurrentBand> _bands = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<TimeCurrentBand>> _series = new(StringComparer.Ordinal);
     private readonly Dictionary<string, GuardComparison> _compared = new(StringComparer.Ordinal);
 
     internal CoordinationFinder(GatherContext context) => _context = context;
@@ -44,11 +45,58 @@ public sealed class CoordinationFinder
         {
             double share = ShareOf(wire);
             compared = GuardComparison.Of(
-                BandOf(fuse.Fuse), DamageOf(wire.Conductor), _context.Ampacities.Amps(wire.Conductor), share * HighestAmps(wire, id), share);
+                InSeries(fuse), DamageOf(wire.Conductor), _context.Ampacities.Amps(wire.Conductor), share * HighestAmps(wire, id), share);
             _compared.Add(wire.Part.Id, compared);
         }
 
         return compared;
+    }
+
+    /// <summary>
+    /// A device and all that every way from a bank to it passes: what flows through the one flows through the others, together
+    /// with what else they carry.
+    /// </summary>
+    private List<TimeCurrentBand> InSeries(WiredFuse fuse)
+    {
+        if (_series.TryGetValue(fuse.Part.Id, out List<TimeCurrentBand>? known))
+        {
+            return known;
+        }
+
+        List<TimeCurrentBand> series = [BandOf(fuse.Fuse)];
+        foreach (WiredFuse above in _context.Wiring.Of<WiredFuse>())
+        {
+            if (above.Part.Id != fuse.Part.Id && IsCutOffBy(above, fuse))
+            {
+                series.Add(BandOf(above.Fuse));
+            }
+        }
+
+        _series.Add(fuse.Part.Id, series);
+        return series;
+    }
+
+    /// <summary>True when some bank reaches the device, and none does once the other is open.</summary>
+    private bool IsCutOffBy(WiredFuse above, WiredFuse fuse)
+    {
+        bool reached = false;
+        foreach (SourcePoint source in _context.Sources)
+        {
+            Guard[] guards = _context.Guards.Against(source);
+            if (_context.Wiring[source.PartId] is not WiredBank || !(guards[fuse.Element.A].Reached || guards[fuse.Element.B].Reached))
+            {
+                continue;
+            }
+
+            reached = true;
+            bool[] still = Reach.From(_context.Graph, source.Plus, e => e.PartId != above.Part.Id);
+            if (still[fuse.Element.A] || still[fuse.Element.B])
+            {
+                return false;
+            }
+        }
+
+        return reached;
     }
 
     /// <summary>
@@ -107,6 +155,7 @@ public sealed class CoordinationFinder
             subject.Set(CoordinationFacts.WorstMarginCurrent, worst.Amps);
             subject.Set(CoordinationFacts.WorstMarginDamageTime, worst.DamageSeconds);
             subject.SetNumber(CoordinationFacts.WorstMarginClearingTime, worst.ClearingSeconds);
+            subject.SetWord(CoordinationFacts.WorstMarginDevice, worst.DeviceId);
         }
 
         if (compared.ShortCircuit is { } inShort)
@@ -115,6 +164,7 @@ public sealed class CoordinationFinder
             subject.Set(CoordinationFacts.ShortMarginCurrent, inShort.Amps);
             subject.Set(CoordinationFacts.ShortMarginDamageTime, inShort.DamageSeconds);
             subject.SetNumber(CoordinationFacts.ShortMarginClearingTime, inShort.ClearingSeconds);
+            subject.SetWord(CoordinationFacts.ShortMarginDevice, inShort.DeviceId);
         }
     }
 }

@@ -1,18 +1,19 @@
 namespace WireCheck.Faults.Coordination;
 
-/// <summary>A conductor and the device that guards it at one current.</summary>
+/// <summary>A conductor and the devices that guard it at one current.</summary>
 /// <param name="Amps">Current through the conductor, A.</param>
 /// <param name="DamageSeconds">Time until the conductor is hurt, s; finite.</param>
-/// <param name="ClearingSeconds">Time until the device has cleared at its slowest, s; infinite when nothing promises that it opens.</param>
-public sealed record GuardMargin(double Amps, double DamageSeconds, double ClearingSeconds)
+/// <param name="ClearingSeconds">Time until one of them has cleared for certain, s; infinite when nothing promises that any opens.</param>
+/// <param name="DeviceId">The device that has; null when none need open.</param>
+public sealed record GuardMargin(double Amps, double DamageSeconds, double ClearingSeconds, string? DeviceId)
 {
-    /// <summary>Time until damage over time to clear: 1 and more is guarded; 0 when the device need not open.</summary>
+    /// <summary>Time until damage over time to clear: 1 and more is guarded; 0 when no device need open.</summary>
     public double Ratio => double.IsPositiveInfinity(ClearingSeconds) ? 0 : DamageSeconds / ClearingSeconds;
 }
 
 /// <summary>
-/// A device's slowest edge against a conductor's withstand over the whole range of currents, from the conductor's ampacity
-/// to the highest that can flow.
+/// The slowest edges of the devices in series with a conductor against its withstand over the whole range of currents, from its
+/// ampacity to the highest that can flow. At each current the device that clears first counts.
 /// </summary>
 /// <param name="Worst">The least margin of the whole range; null when no current of it ever hurts the conductor.</param>
 /// <param name="ShortCircuit">
@@ -27,16 +28,17 @@ public sealed record GuardComparison(GuardMargin? Worst, GuardMargin? ShortCircu
     private const double JustBelow = 1 - 1e-9;
 
     /// <summary>Compares the two curves.</summary>
-    /// <param name="band">The device.</param>
+    /// <param name="bands">The devices that carry at least this conductor's current, one or more.</param>
     /// <param name="damage">The conductor.</param>
     /// <param name="ampacity">Where the range begins: what the conductor may carry, A.</param>
     /// <param name="highest">Where it ends: the most that can flow through the conductor, A.</param>
-    /// <param name="share">Part of the device's current that this conductor takes, above 0; 1 unless others lie beside it.</param>
-    public static GuardComparison Of(TimeCurrentBand band, ConductorDamage damage, double ampacity, double highest, double share = 1)
+    /// <param name="share">Part of the devices' current that this conductor takes, above 0; 1 unless others lie beside it.</param>
+    public static GuardComparison Of(
+        IReadOnlyList<TimeCurrentBand> bands, ConductorDamage damage, double ampacity, double highest, double share = 1)
     {
         GuardMargin? worst = null;
         GuardMargin? shortCircuit = null;
-        double[] corners = Corners(band, damage, ampacity, highest, share);
+        double[] corners = Corners(bands, damage, ampacity, highest, share);
         for (int i = 0; i < corners.Length; i++)
         {
             double next = i + 1 < corners.Length ? corners[i + 1] : corners[i];
@@ -49,7 +51,7 @@ public sealed record GuardComparison(GuardMargin? Worst, GuardMargin? ShortCircu
                     continue;
                 }
 
-                GuardMargin here = new(amps, hurt, band.Slowest(amps / share));
+                GuardMargin here = At(bands, amps, amps / share, hurt);
                 worst = Worse(worst, here);
                 if (hurt <= damage.ShortCircuitSeconds)
                 {
@@ -61,23 +63,47 @@ public sealed record GuardComparison(GuardMargin? Worst, GuardMargin? ShortCircu
         return new GuardComparison(worst, shortCircuit);
     }
 
-    /// <summary>Rising currents at which one of the curves bends, the two ends among them.</summary>
-    private static double[] Corners(TimeCurrentBand band, ConductorDamage damage, double ampacity, double highest, double share)
+    private static GuardMargin At(IReadOnlyList<TimeCurrentBand> bands, double amps, double deviceAmps, double hurt)
     {
-        ReadOnlySpan<double> gates = band.SlowestGates;
-        double[] all = new double[gates.Length + 4];
+        double soonest = double.PositiveInfinity;
+        string? device = null;
+        foreach (TimeCurrentBand band in bands)
+        {
+            double seconds = band.Slowest(deviceAmps);
+            if (seconds < soonest)
+            {
+                (soonest, device) = (seconds, band.Id);
+            }
+        }
+
+        return new GuardMargin(amps, hurt, soonest, device);
+    }
+
+    /// <summary>Rising currents at which one of the curves bends, the two ends among them.</summary>
+    private static double[] Corners(IReadOnlyList<TimeCurrentBand> bands, ConductorDamage damage, double ampacity, double highest, double share)
+    {
+        int most = 3;
+        foreach (TimeCurrentBand band in bands)
+        {
+            most += band.SlowestGates.Length + 1;
+        }
+
+        double[] all = new double[most];
         int count = 0;
         Add(ampacity);
         Add(highest);
         Add(damage.ShortCircuitAmps());
-        if (gates.Length > 0)
+        foreach (TimeCurrentBand band in bands)
         {
-            Add(gates[0] * share * JustBelow);
-        }
+            foreach (double gate in band.SlowestGates)
+            {
+                if (gate == band.SlowestGates[0])
+                {
+                    Add(gate * share * JustBelow);
+                }
 
-        foreach (double gate in gates)
-        {
-            Add(gate * share);
+                Add(gate * share);
+            }
         }
 
         Array.Resize(ref all, count);

@@ -24,6 +24,19 @@ public sealed class GuardFactsTests
         facts.Number("w2", "short_margin_damage_time").ShouldBeLessThanOrEqualTo(5 * (1 + 1e-6));
     }
 
+    /// <summary>A breaker of 5 A behind the main fuse of 60 A: in a hard short of the thin wire behind it the main fuse clears first.</summary>
+    [Fact]
+    public void A_device_before_the_guard_counts_where_it_clears_first()
+    {
+        FactTable facts = GatheredBox.Facts(GatheredBox.Plain
+            .Replace("switches:", "breakers:\n  b1: {part: breaker-hydraulic-dc, rating: 5 A}\nswitches:", StringComparison.Ordinal)
+            .Replace("w5: {from: main.2, to: master.1, size: 18 AWG, length: 200 mm}", "w5: {from: main.2, to: b1.1, size: 6 AWG, length: 50 mm}\n  w10: {from: b1.2, to: master.1, size: 20 AWG, length: 200 mm}", StringComparison.Ordinal));
+        facts.Value("w10", "protection_id").ShouldNotBeNull().Value.ShouldBe("b1");
+        facts.Value("w10", "short_margin_device").ShouldNotBeNull().Value.ShouldBe("b1");
+        facts.Number("w10", "short_margin_clearing_time").ShouldBe(0.05, 1e-6);
+        facts.Number("w10", "short_margin_current").ShouldBeLessThan(700, "beyond that the main fuse clears sooner than 50 ms");
+    }
+
     [Fact]
     public void What_no_fuse_guards_has_no_margin_to_tell() =>
         GatheredBox.Facts(GatheredBox.Plain).Value("w1", "worst_margin").ShouldBeNull();

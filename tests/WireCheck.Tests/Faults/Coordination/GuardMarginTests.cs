@@ -38,7 +38,7 @@ public sealed class GuardMarginTests
     [Fact]
     public void Where_no_current_of_the_range_hurts_the_wire_there_is_no_margin()
     {
-        GuardComparison compared = GuardComparison.Of(Band("part: blade, rating: 10 A"), Damage(Conductor("10 AWG")), 60, 65);
+        GuardComparison compared = GuardComparison.Of([Band("part: blade, rating: 10 A")], Damage(Conductor("10 AWG")), 60, 65);
         compared.Worst.ShouldBeNull();
         compared.ShortCircuit.ShouldBeNull();
     }
@@ -46,7 +46,7 @@ public sealed class GuardMarginTests
     [Fact]
     public void A_range_that_ends_below_the_ampacity_is_no_range()
     {
-        GuardComparison compared = GuardComparison.Of(Band("part: blade, rating: 10 A"), Damage(Conductor("10 AWG")), 60, 20);
+        GuardComparison compared = GuardComparison.Of([Band("part: blade, rating: 10 A")], Damage(Conductor("10 AWG")), 60, 20);
         compared.Worst.ShouldBeNull();
     }
 
@@ -56,8 +56,8 @@ public sealed class GuardMarginTests
     {
         TimeCurrentBand band = Band("part: blade, rating: 30 A");
         ConductorDamage wire = Damage(Conductor("14 AWG"));
-        GuardMargin half = GuardComparison.Of(band, wire, 35, 2000, 0.5).ShortCircuit.ShouldNotBeNull();
-        GuardMargin whole = GuardComparison.Of(band, wire, 35, 2000).ShortCircuit.ShouldNotBeNull();
+        GuardMargin half = GuardComparison.Of([band], wire, 35, 2000, 0.5).ShortCircuit.ShouldNotBeNull();
+        GuardMargin whole = GuardComparison.Of([band], wire, 35, 2000).ShortCircuit.ShouldNotBeNull();
         half.Ratio.ShouldBeGreaterThanOrEqualTo(whole.Ratio);
         half.ClearingSeconds.ShouldBe(band.Slowest(half.Amps * 2), 1e-9);
     }
@@ -73,7 +73,7 @@ public sealed class GuardMarginTests
         TimeCurrentBand band = Band(fuse);
         ConductorDamage wire = Damage(Conductor(size));
         double from = wire.ShortCircuitAmps();
-        GuardMargin found = GuardComparison.Of(band, wire, from, 10000).ShortCircuit.ShouldNotBeNull();
+        GuardMargin found = GuardComparison.Of([band], wire, from, 10000).ShortCircuit.ShouldNotBeNull();
         for (double amps = from; amps < 10000; amps *= 1.001)
         {
             (wire.Seconds(amps) / band.Slowest(amps)).ShouldBeGreaterThanOrEqualTo(found.Ratio * 0.97, $"{amps} A");
@@ -100,6 +100,21 @@ public sealed class GuardMarginTests
         }
     }
 
+    /// <summary>A breaker needs 50 ms for any short; a class T before it clears a hard one sooner, and the wire is guarded by the two together.</summary>
+    [Fact]
+    public void Of_devices_in_series_the_one_that_clears_first_counts()
+    {
+        TimeCurrentBand breaker = TimeCurrentBand.Of(Breaker("part: breaker-hydraulic-dc, rating: 5 A"), Tables, 20, 20);
+        TimeCurrentBand main = Band("part: class-t, rating: 60 A");
+        ConductorDamage wire = Damage(Conductor("14 AWG"));
+        GuardMargin alone = GuardComparison.Of([breaker], wire, 35, 6000).ShortCircuit.ShouldNotBeNull();
+        GuardMargin both = GuardComparison.Of([breaker, main], wire, 35, 6000).ShortCircuit.ShouldNotBeNull();
+        alone.Ratio.ShouldBeLessThan(1);
+        alone.Amps.ShouldBe(6000, 1e-6);
+        both.Ratio.ShouldBeGreaterThan(1);
+        Math.Min(breaker.Slowest(both.Amps), main.Slowest(both.Amps)).ShouldBe(both.ClearingSeconds, 1e-9);
+    }
+
     [Fact]
     public void The_lowest_current_of_a_short_circuit_hurts_in_five_seconds()
     {
@@ -111,6 +126,6 @@ public sealed class GuardMarginTests
     {
         ConductorDamage wire = Damage(Conductor(size));
         double ampacity = Math.Sqrt(wire.Heating.Loss * 75 / wire.Heating.Ohms(105));
-        return GuardComparison.Of(Band(fuse), wire, ampacity, 5000);
+        return GuardComparison.Of([Band(fuse)], wire, ampacity, 5000);
     }
 }
