@@ -1,8 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
-using System.Text;
 using WireCheck.Reports;
-using WireCheck.Reports.Json;
 using WireCheck.Reports.Text;
 using WireCheck.Rules;
 using WireCheck.Text;
@@ -14,7 +12,7 @@ internal static class CheckCommand
 {
     private static readonly Argument<string[]> Files = new("FILE")
     {
-        Description = "Descriptions to judge.",
+        Description = "Descriptions to judge, or folders of them.",
         Arity = ArgumentArity.OneOrMore,
     };
 
@@ -42,10 +40,16 @@ internal static class CheckCommand
         HelpName = "DATE",
     };
 
+    private static readonly Option<string?> Template = new("--template")
+    {
+        Description = "A template of your own for text, markdown or html.",
+        HelpName = "FILE",
+    };
+
     /// <summary>The command, over a front door.</summary>
     internal static Command Make(PackCheck check)
     {
-        Format.AcceptOnlyFromAmong("text", "json");
+        Format.AcceptOnlyFromAmong([.. ReportFormats.All]);
         FailOn.AcceptOnlyFromAmong([.. SeverityWords.All]);
         Today.Validators.Add(result =>
         {
@@ -54,49 +58,67 @@ internal static class CheckCommand
                 result.AddError($"'{day}' is no day; write it as year-month-day, such as 2027-06-01");
             }
         });
-        Command command = new("check", "Judge one or more descriptions.") { Files, Format, Out, FailOn, Today };
+        Command command = new("check", "Judge one or more descriptions.") { Files, Format, Template, Out, FailOn, Today };
         command.SetAction(parsed => (int)Run(check, parsed));
         return command;
     }
 
     private static ExitCode Run(PackCheck check, ParseResult parsed)
     {
-        if (ReadAndCheck(check, parsed) is not { } reports)
+        (List<Report> reports, bool wrong) = ReadAndCheck(check, parsed);
+        if (reports.Count > 0 && !TryAnswer(parsed, reports))
         {
-            return ExitCode.WrongInput;
-        }
-
-        string? outFile = parsed.GetValue(Out);
-        byte[] answer = parsed.GetValue(Format) == "json"
-            ? Json(reports)
-            : Text(reports, outFile is null ? Terminal.Style() : TextStyle.Piped);
-        if (outFile is null)
-        {
-            Terminal.Write(answer);
-        }
-        else if (!TryWrite(outFile, answer))
-        {
-            Terminal.Complain($"{outFile}:1:1: the file cannot be written");
-            return ExitCode.WrongInput;
+            wrong = true;
         }
 
         Severity threshold = SeverityWords.Find(parsed.GetValue(FailOn)!)!.Value;
-        return reports.Any(r => r.Findings.Counts.AtLeast(threshold) > 0) ? ExitCode.Found : ExitCode.Clean;
+        return wrong ? ExitCode.WrongInput
+            : reports.Any(r => r.Findings.Counts.AtLeast(threshold) > 0) ? ExitCode.Found : ExitCode.Clean;
     }
 
-    /// <summary>A report for each file, or null when one of them is wrong; every problem of every file is told.</summary>
-    private static List<Report>? ReadAndCheck(PackCheck check, ParseResult parsed)
+    /// <summary>Writes the reports; false when the template or the file to write to is wrong, which is told.</summary>
+    private static bool TryAnswer(ParseResult parsed, IReadOnlyList<Report> reports)
+    {
+        string? outFile = parsed.GetValue(Out);
+        ProblemList problems = new();
+        byte[]? answer = ReportFormats.Write(
+            parsed.GetValue(Format)!, parsed.GetValue(Template), reports, outFile is null ? Terminal.Style() : TextStyle.Piped, problems);
+        if (answer is not null && outFile is not null && !TryWrite(outFile, answer))
+        {
+            problems.Add(new Position(outFile, 1, 1), "the file cannot be written");
+        }
+
+        foreach (Problem problem in problems.InOrder())
+        {
+            Terminal.Complain(problem.ToString());
+        }
+
+        if (answer is not null && outFile is null)
+        {
+            Terminal.Write(answer);
+        }
+
+        return problems.IsEmpty;
+    }
+
+    /// <summary>A report for each description that is right; every problem of every other is told.</summary>
+    private static (List<Report> Reports, bool Wrong) ReadAndCheck(PackCheck check, ParseResult parsed)
     {
         DateOnly today = TryDay(parsed.GetValue(Today), out DateOnly day) ? day : DateOnly.FromDateTime(DateTime.Today);
         List<Report> reports = [];
-        bool wrong = false;
-        foreach (string file in parsed.GetRequiredValue(Files))
+        ProblemList unreadable = new();
+        IReadOnlyList<string> files = DescriptionFile.Expand(parsed.GetRequiredValue(Files), unreadable);
+        bool wrong = !unreadable.IsEmpty;
+        foreach (string file in files)
         {
-            ProblemList unreadable = new();
             string? text = DescriptionFile.Read(file, unreadable);
-            CheckOutcome outcome = text is null
-                ? new CheckOutcome(null, unreadable.InOrder())
-                : check.Check(file, text, new CheckOptions(DescriptionFile.FolderOf(file), today));
+            if (text is null)
+            {
+                wrong = true;
+                continue;
+            }
+
+            CheckOutcome outcome = check.Check(file, text, new CheckOptions(DescriptionFile.FolderOf(file), today));
             foreach (Problem problem in outcome.Problems)
             {
                 Terminal.Complain(problem.ToString());
@@ -109,30 +131,12 @@ internal static class CheckCommand
             }
         }
 
-        return wrong ? null : reports;
-    }
-
-    private static byte[] Text(List<Report> reports, TextStyle style)
-    {
-        using StringWriter output = new(CultureInfo.InvariantCulture);
-        for (int i = 0; i < reports.Count; i++)
+        foreach (Problem problem in unreadable.InOrder())
         {
-            if (i > 0)
-            {
-                output.Write("\n\n");
-            }
-
-            TextReport.Write(output, reports[i], style);
+            Terminal.Complain(problem.ToString());
         }
 
-        return Encoding.UTF8.GetBytes(output.ToString());
-    }
-
-    private static byte[] Json(List<Report> reports)
-    {
-        using MemoryStream output = new();
-        JsonReport.Write(output, reports);
-        return output.ToArray();
+        return (reports, wrong);
     }
 
     private static bool TryWrite(string file, byte[] bytes)

@@ -21,6 +21,7 @@ public sealed record Waived(string Because, DateOnly? Until);
 /// <param name="Values">The numbers and words it rests on, by fact name.</param>
 /// <param name="Place">Mode and corner it was found in, or null.</param>
 /// <param name="At">Where the part stands in the description.</param>
+/// <param name="Why">Why it matters.</param>
 /// <param name="Source">The rule's source.</param>
 /// <param name="Assumed">Values the builder left out that bear on it, in words.</param>
 /// <param name="Waived">Set when the builder accepts it; it then does not count towards the verdict.</param>
@@ -35,6 +36,7 @@ public sealed record Finding(
     IReadOnlyList<JudgedValue> Values,
     FactPlace? Place,
     Position At,
+    string Why,
     Source Source,
     IReadOnlyList<string> Assumed,
     Waived? Waived);

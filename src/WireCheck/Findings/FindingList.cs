@@ -69,6 +69,7 @@ public sealed record FindingList(
         judgement.Values,
         judgement.Place,
         judgement.Subject.Position,
+        judgement.Rule.Why,
         judgement.Rule.Source,
         judgement.Subject.Assumed,
         waived);

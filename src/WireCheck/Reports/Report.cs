@@ -1,6 +1,7 @@
 using WireCheck.Drawing;
 using WireCheck.Facts;
 using WireCheck.Findings;
+using WireCheck.Reports.Pages;
 
 namespace WireCheck.Reports;
 
@@ -15,6 +16,14 @@ public sealed record Report(
 {
     /// <summary>The wiring drawing, made when a report asks for it; null when there is none.</summary>
     public Lazy<PlacedDrawing>? Drawing { get; init; }
+
+    /// <summary>What the studies computed, made when a report asks for it.</summary>
+    public IReadOnlyList<NumbersPage> Pages => _pages?.Value ?? [];
+
+    /// <summary>Makes <see cref="Pages"/>.</summary>
+    public Lazy<IReadOnlyList<NumbersPage>>? MakePages { init => _pages = value; }
+
+    private readonly Lazy<IReadOnlyList<NumbersPage>>? _pages;
 
     /// <summary>The tool's name, as every output writes it.</summary>
     public const string ToolName = "wirecheck";

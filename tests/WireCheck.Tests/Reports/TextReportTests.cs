@@ -48,7 +48,7 @@ public class TextReportTests
     private static string Write(TextStyle style, string title = "Market-stall power box", bool clean = false)
     {
         using StringWriter output = new();
-        TextReport.Write(output, SampleReport.Make(title, clean), style);
+        TextReport.Write(output, [SampleReport.Make(title, clean)], style);
         return output.ToString();
     }
 }

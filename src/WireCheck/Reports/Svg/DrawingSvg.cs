@@ -39,14 +39,15 @@ public static class DrawingSvg
     /// <param name="drawing">The placed drawing.</param>
     /// <param name="title">Title of the box.</param>
     /// <param name="findings">Findings that mark parts.</param>
+    /// <param name="suffix">Ends the names of places, when several drawings share a page.</param>
     /// <param name="ownStyle">True when the sheet stands alone and carries its style.</param>
-    public static string Write(PlacedDrawing drawing, string title, IReadOnlyList<Finding> findings, bool ownStyle)
+    public static string Write(PlacedDrawing drawing, string title, IReadOnlyList<Finding> findings, string suffix, bool ownStyle)
     {
         WorstByPart worst = new(findings);
         StringBuilder svg = new();
-        svg.Append("<svg class=\"wiring\" xmlns=\"http://www.w3.org/2000/svg\" role=\"group\" aria-labelledby=\"wiring-title\" viewBox=\"0 0 ")
+        svg.Append("<svg class=\"wiring\" xmlns=\"http://www.w3.org/2000/svg\" role=\"group\" aria-labelledby=\"wiring-title").Append(suffix).Append("\" viewBox=\"0 0 ")
             .Append(Px(drawing.Width)).Append(' ').Append(Px(drawing.Height)).Append("\" width=\"").Append(Px(drawing.Width))
-            .Append("\" height=\"").Append(Px(drawing.Height)).Append("\">\n<title id=\"wiring-title\">Wiring of ").Append(Escape(title)).Append("</title>\n");
+            .Append("\" height=\"").Append(Px(drawing.Height)).Append("\">\n<title id=\"wiring-title").Append(suffix).Append("\">Wiring of ").Append(Escape(title)).Append("</title>\n");
         if (ownStyle)
         {
             svg.Append("<style>\n").Append(Style).Append("\n</style>\n");
@@ -77,13 +78,13 @@ public static class DrawingSvg
 
         foreach (PlacedLabel label in drawing.Labels)
         {
-            WriteLabel(svg, label, worst);
+            WriteLabel(svg, label, suffix, worst);
         }
 
         return svg.Append("</svg>\n").ToString();
     }
 
-    private static void WriteLabel(StringBuilder svg, PlacedLabel label, WorstByPart worst)
+    private static void WriteLabel(StringBuilder svg, PlacedLabel label, string suffix, WorstByPart worst)
     {
         string words = Escape(label.Words);
         double width = label.Words.EnumerateRunes().Count() * PlacedDrawing.LetterWidth;
@@ -94,7 +95,7 @@ public static class DrawingSvg
             return;
         }
 
-        string id = $" id=\"drawn-{Escape(label.Part)}\"";
+        string id = $" id=\"drawn-{Escape(label.Part)}{suffix}\"";
         if (worst.Of(label.Part) is not { } found)
         {
             svg.Append($"<g{id}>{text}</g>\n");
@@ -102,7 +103,7 @@ public static class DrawingSvg
         }
 
         string severity = SeverityWords.For(found.Severity);
-        svg.Append($"<g{id} class=\"{severity}\">{Mark(found.Severity, label.X - 11, label.Y - 9)}<a href=\"#{FindingAnchor.Of(found)}\"><title>")
+        svg.Append($"<g{id} class=\"{severity}\">{Mark(found.Severity, label.X - 11, label.Y - 9)}<a href=\"#{FindingAnchor.Of(found)}{suffix}\"><title>")
             .Append(Escape($"{severity}: {found.Title}")).Append("</title>").Append(text).Append("</a></g>\n");
     }
 

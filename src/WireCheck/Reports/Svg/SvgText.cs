@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 
 namespace WireCheck.Reports.Svg;
 
@@ -10,24 +9,7 @@ internal static class SvgText
     internal static string Px(double value) => Math.Round(value, 1).ToString("0.#", CultureInfo.InvariantCulture);
 
     /// <summary>Words safe between tags and in quoted attributes.</summary>
-    internal static string Escape(string words)
-    {
-        StringBuilder safe = new(words.Length + 8);
-        foreach (char letter in PlainText.Escape(words))
-        {
-            safe.Append(letter switch
-            {
-                '&' => "&amp;",
-                '<' => "&lt;",
-                '>' => "&gt;",
-                '"' => "&quot;",
-                '\'' => "&#39;",
-                _ => letter.ToString(),
-            });
-        }
-
-        return safe.ToString();
-    }
+    internal static string Escape(string words) => Escaping.Html(words);
 
     /// <summary>A straight line.</summary>
     internal static string Line(double fromX, double fromY, double toX, double toY, string attributes = "") =>

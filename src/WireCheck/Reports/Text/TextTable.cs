@@ -1,3 +1,5 @@
+using WireCheck.Reports.Pages;
+
 namespace WireCheck.Reports.Text;
 
 /// <summary>A table whose columns are as wide as their widest entry; words stand left, numbers right.</summary>
@@ -7,11 +9,17 @@ internal sealed class TextTable(params string[] headings)
 
     internal void Add(params string[] cells) => _rows.Add([.. cells.Select(PlainText.Escape)]);
 
-    /// <summary>Writes the table, indented by two; nothing when it has no rows.</summary>
+    /// <summary>Writes the table, indented by two; nothing when it has no rows. A page keeps it as a table.</summary>
     internal void Write(TextWriter output)
     {
         if (_rows.Count == 1)
         {
+            return;
+        }
+
+        if (output is PageWriter page)
+        {
+            page.Add(new ReportTable(headings, [.. _rows.Skip(1)]));
             return;
         }
 
