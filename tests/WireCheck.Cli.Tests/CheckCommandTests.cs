@@ -72,7 +72,7 @@ public sealed class CheckCommandTests : IDisposable
     }
 
     [Fact]
-    public void Every_problem_of_every_file_is_told_on_standard_error_and_nothing_is_printed()
+    public void Every_problem_of_every_file_is_told_on_standard_error_and_what_is_right_is_still_judged()
     {
         Write("box.yaml", Box);
         Write("bad.yaml", "pack: Box\nlanguage: 1\nrules: [portable-bax]\n" + Box[Box.IndexOf("surroundings", StringComparison.Ordinal)..]);
@@ -80,10 +80,48 @@ public sealed class CheckCommandTests : IDisposable
         ProgramRun run = ProgramRun.In(_folder, "check", "box.yaml", "bad.yaml", "none.yaml");
 
         run.Code.ShouldBe(2);
-        run.Output.ShouldBeEmpty();
+        run.Output.ShouldContain("(box.yaml)");
+        run.Output.ShouldNotContain("bad.yaml");
         run.Errors.ShouldContain("bad.yaml:3:9: there is no rule set 'portable-bax'");
         run.Errors.ShouldContain("none.yaml:1:1: there is no such file");
         run.ShouldShowNoTrace();
+    }
+
+    [Fact]
+    public void A_folder_stands_for_the_descriptions_in_it_and_ends_with_a_summary()
+    {
+        Write("boxes/b.yaml", Box);
+        Write("boxes/deep/a.yml", Box);
+        Write("boxes/rules.yaml", "title: No box\n");
+
+        ProgramRun run = ProgramRun.In(_folder, "check", "boxes");
+
+        run.Output.ShouldContain("(boxes/b.yaml)");
+        run.Output.ShouldContain("(boxes/deep/a.yml)");
+        run.Output[run.Output.IndexOf("Summary", StringComparison.Ordinal)..].ShouldContain("boxes/deep/a.yml: ");
+        run.Errors.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void A_folder_without_a_description_exits_2()
+    {
+        Directory.CreateDirectory(Path.Combine(_folder, "empty"));
+
+        ProgramRun run = ProgramRun.In(_folder, "check", "empty");
+
+        run.Code.ShouldBe(2);
+        run.Errors.ShouldStartWith("empty:1:1: the folder holds no description");
+    }
+
+    [Fact]
+    public void A_template_of_the_users_own_writes_the_answer()
+    {
+        Write("box.yaml", Box);
+        Write("mine.md", "{{ for r in reports }}{{ r.title }} in {{ r.file }}{{ end }}");
+
+        ProgramRun run = ProgramRun.In(_folder, "check", "box.yaml", "--format", "markdown", "--template", "mine.md");
+
+        run.Output.ShouldEndWith(" in box.yaml");
     }
 
     [Theory]
@@ -104,5 +142,10 @@ public sealed class CheckCommandTests : IDisposable
         run.ShouldShowNoTrace();
     }
 
-    private void Write(string name, string text) => File.WriteAllText(Path.Combine(_folder, name), text);
+    private void Write(string name, string text)
+    {
+        string file = Path.Combine(_folder, name);
+        Directory.CreateDirectory(Path.GetDirectoryName(file)!);
+        File.WriteAllText(file, text);
+    }
 }
