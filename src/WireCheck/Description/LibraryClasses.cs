@@ -6,8 +6,6 @@ namespace WireCheck.Description;
 /// <summary>The tool's own library as the reader sees it.</summary>
 public sealed class LibraryClasses(Library library) : IPartClasses
 {
-    private static readonly string[] Walls = ["sheet-steel", "aluminium", "plastic", "wood"];
-
     /// <summary>The library that comes with the tool.</summary>
     public static LibraryClasses Embedded { get; } = new(Library.Embedded);
 
@@ -23,6 +21,6 @@ public sealed class LibraryClasses(Library library) : IPartClasses
         WordTable.Joint => library.Joints.Names,
         WordTable.FuseClass => library.Fuses.Names,
         WordTable.PortContact => library.PortContacts.Names,
-        _ => Walls,
+        _ => library.Walls.Names,
     };
 }

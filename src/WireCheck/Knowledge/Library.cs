@@ -23,6 +23,7 @@ public sealed class Library
     private readonly Lazy<StandardRatings> _ratings;
     private readonly Lazy<SwitchTable> _switches;
     private readonly Lazy<BusbarTable> _busbars;
+    private readonly Lazy<NamedTable<WallMaterial>> _walls;
 
     private Library(KnowledgeFiles files)
     {
@@ -39,6 +40,7 @@ public sealed class Library
         _ratings = Table(files, "standard-ratings", file => new StandardRatings(file));
         _switches = Table(files, "switches", file => new SwitchTable(file));
         _busbars = Table(files, "busbars", file => new BusbarTable(file));
+        _walls = Table(files, "walls", WallMaterial.Read);
         Ampacity = new AmpacityTables(files, _conductors);
         Parts = new PartLibrary(files);
     }
@@ -84,6 +86,9 @@ public sealed class Library
 
     /// <summary>Densities of bars.</summary>
     public BusbarTable Busbars => _busbars.Value;
+
+    /// <summary>Walls of boxes, by name.</summary>
+    public NamedTable<WallMaterial> Walls => _walls.Value;
 
     /// <summary>Ampacity of conductors.</summary>
     public AmpacityTables Ampacity { get; }

@@ -18,7 +18,8 @@ public sealed class FolderArrowsTests
         ("Circuit.Solving", ["Circuit.Elements", "Circuit"]),
         ("Circuit.Wiring", ["Physics", "Quantities", "Knowledge", "Description", "Circuit.Elements", "Circuit"]),
         ("Circuit.Topology", ["Quantities", "Description", "Circuit.Elements", "Circuit", "Circuit.Wiring"]),
-        ("States", ["Quantities", "Description", "Circuit.Elements", "Circuit", "Circuit.Solving", "Circuit.Wiring"]),
+        ("Heat", ["Physics", "Quantities", "Knowledge", "Description"]),
+        ("States", ["Quantities", "Knowledge", "Description", "Circuit.Elements", "Circuit", "Circuit.Solving", "Circuit.Wiring", "Heat"]),
         (
             "Faults",
             [
@@ -48,7 +49,7 @@ public sealed class FolderArrowsTests
             "Facts.Gather",
             [
                 "Text", "Physics", "Quantities", "Knowledge", "Description", "Circuit.Elements", "Circuit", "Circuit.Solving",
-                "Circuit.Wiring", "Circuit.Topology", "States", "Standby", "Faults", "Charging", "Switching", "Facts", "Facts.Catalogue",
+                "Circuit.Wiring", "Circuit.Topology", "Heat", "States", "Standby", "Faults", "Charging", "Switching", "Facts", "Facts.Catalogue",
             ]),
         ("Rules", ["Text", "Quantities", "Knowledge", "Facts"]),
         ("Findings", ["Text", "Knowledge", "Description", "Facts", "Rules"]),

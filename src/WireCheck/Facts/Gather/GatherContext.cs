@@ -69,8 +69,11 @@ public sealed class GatherContext
 
     private SingleFaultStudy? _singleFaults;
 
-    /// <summary>Hottest air inside the box, °C: the hot end of the ambient.</summary>
-    public double HottestInsideCelsius => Pack.Surroundings.Ambient.Value.To.DegreesCelsius;
+    /// <summary>The box warm in each lasting mode: circuit and heat settled together.</summary>
+    public HeatedBox Heat => _heat ??= HeatedBox.Solve(Box, States.Solver);
+
+    /// <summary>Hottest air inside the box, °C, over all lasting modes in the hottest air around it.</summary>
+    public double HottestInsideCelsius => Heat.HottestInsideCelsius;
 
     /// <summary>The order in which cells are joined.</summary>
     public Stacks Stacks => _stacks ??= new Stacks(this);
@@ -82,6 +85,7 @@ public sealed class GatherContext
     private Stacks? _stacks;
     private ChargingStudy? _charging;
     private CoordinationFinder? _coordination;
+    private HeatedBox? _heat;
 
     /// <summary>Names a solved point in a fact.</summary>
     public static FactPlace PlaceOf(OperatingPoint point) => new(point.Mode.Id, point.Corner.Words);

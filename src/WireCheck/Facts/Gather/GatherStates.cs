@@ -21,6 +21,9 @@ public sealed class GatherStates
         _solver = new OperatingPointSolver(context.Wiring.Network);
     }
 
+    /// <summary>The solver of the box, for studies that set its conditions anew at each solve.</summary>
+    internal StateSolver Solver => _states;
+
     /// <summary>Currents of a point in order of their direction.</summary>
     public CurrentFlow FlowAt(OperatingPoint point)
     {

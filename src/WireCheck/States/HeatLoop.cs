@@ -1,0 +1,159 @@
+using WireCheck.Circuit.Elements;
+using WireCheck.Circuit.Solving;
+using WireCheck.Circuit.Wiring;
+using WireCheck.Heat;
+
+namespace WireCheck.States;
+
+/// <summary>
+/// Settles circuit and heat together. In turn, the circuit is solved with the temperatures of copper, coils and cells as
+/// they stand, and heat turns watts into temperatures, until both stand still. Neither knows the other. The air around the box is at
+/// its hottest, joints and cells are aged, cells as warm as the air inside; the copper of bars counts as warm as that air too.
+/// </summary>
+internal sealed class HeatLoop
+{
+    /// <summary>More rounds than circuit and heat need: each round moves the temperatures by a few per cent of the last.</summary>
+    private const int MostRounds = 8;
+
+    /// <summary>A smaller step of the air inside moves no verdict, K.</summary>
+    private const double SmallestStep = 0.05;
+
+    /// <summary>Heat below this warms no box by a noticeable degree, W: one round is enough.</summary>
+    private const double NoticeableWatts = 0.2;
+
+    /// <summary>Resistance of a conductor within this of the air's temperature hardly differs, K: less than 1 %.</summary>
+    private const double NoticeableKelvin = 2;
+
+    private readonly BoxWiring _wiring;
+    private readonly StateSolver _solver;
+    private readonly EnclosureBalance? _enclosure;
+    private readonly ConductorHeat _conductors;
+    private readonly WiredConductor[] _wires;
+    private readonly double[] _amps;
+    private readonly double _ambient;
+
+    internal HeatLoop(BoxWiring wiring, StateSolver solver)
+    {
+        _wiring = wiring;
+        _solver = solver;
+        _ambient = wiring.Pack.Surroundings.Ambient.Value.To.DegreesCelsius;
+        _enclosure = wiring.Pack.Surroundings.Enclosure is { } box ? new EnclosureBalance(box, wiring.Data.Library) : null;
+        _wires = [.. wiring.Of<WiredConductor>()];
+        _amps = new double[_wires.Length];
+        double[] ohms = new double[_wires.Length];
+        for (int i = 0; i < ohms.Length; i++)
+        {
+            ohms[i] = wiring.Data.OhmsPerMetre(_wires[i].Conductor, TableCelsius);
+        }
+
+        _conductors = new ConductorHeat([.. _wires.Select(w => w.Conductor)], ohms, wiring.Data.Library);
+    }
+
+    /// <summary>Temperature of the tables of resistance, °C.</summary>
+    private const double TableCelsius = 20;
+
+    /// <summary>One mode at one corner; null when the circuit has no solution there.</summary>
+    internal HeatedMode? Settle(BoxMode mode, Corner corner)
+    {
+        double inside = _ambient;
+        double[] celsius = new double[_wires.Length];
+        for (int round = 1; ; round++)
+        {
+            OperatingPoint point = SolveAt(mode, corner, inside, round > 1 ? celsius : null);
+            if (point.Solution.Outcome != SolveOutcome.Solved)
+            {
+                return null;
+            }
+
+            double[] watts = HeatOfParts.Of(_wiring, point.Solution);
+            double total = Sum(watts);
+            double next = _enclosure?.InsideCelsius(total, _ambient) ?? _ambient;
+            double moved = Heat(point, next, celsius);
+            bool still = Math.Abs(next - inside) < SmallestStep && moved < SmallestStep;
+            if (still || total < NoticeableWatts || round == MostRounds)
+            {
+                return new HeatedMode
+                {
+                    Point = point,
+                    AmbientCelsius = _ambient,
+                    InsideCelsius = next,
+                    SimpleInsideCelsius = _enclosure?.SimpleCelsius(total, _ambient) ?? _ambient,
+                    PartWatts = watts,
+                    ConductorCelsius = celsius,
+                    InsideWatts = total,
+                    Charging = IsCharging(point),
+                    Rounds = round,
+                };
+            }
+
+            inside = next;
+        }
+    }
+
+    private OperatingPoint SolveAt(BoxMode mode, Corner corner, double inside, double[]? celsius)
+    {
+        _wiring.SetConditions(corner.Conditions with { CellCelsius = inside, CopperCelsius = inside, CoilAirCelsius = inside });
+        for (int i = 0; celsius is not null && i < _wires.Length; i++)
+        {
+            if (Math.Abs(celsius[i] - inside) > NoticeableKelvin)
+            {
+                _wires[i].SetTemperature(celsius[i], aged: true);
+            }
+        }
+
+        return _solver.SolveAsSet(mode, corner);
+    }
+
+    /// <summary>Settles the conductors and returns the largest step of any, K.</summary>
+    private double Heat(OperatingPoint point, double inside, double[] celsius)
+    {
+        double[] before = [.. celsius];
+        for (int i = 0; i < _wires.Length; i++)
+        {
+            _amps[i] = point.Amps(_wires[i].Element);
+        }
+
+        _conductors.Settle(_amps, inside, _ambient, celsius);
+        double moved = 0;
+        for (int i = 0; i < celsius.Length; i++)
+        {
+            moved = Math.Max(moved, Math.Abs(celsius[i] - before[i]));
+        }
+
+        return moved;
+    }
+
+    private static double Sum(double[] watts)
+    {
+        double sum = 0;
+        foreach (double value in watts)
+        {
+            sum += value;
+        }
+
+        return sum;
+    }
+
+    /// <summary>True when any bank takes charge by more than its standby takes from it.</summary>
+    private bool IsCharging(OperatingPoint point)
+    {
+        foreach (WiredBank bank in _wiring.Of<WiredBank>())
+        {
+            double amps = 0;
+            for (int column = 0; column < bank.Columns; column++)
+            {
+                amps += point.Amps(bank.CellElements[column]);
+            }
+
+            if (amps > ChargingFrom * bank.Cells.Capacity.Value.AmpereHours * bank.Columns)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Current over capacity from which a bank counts as being charged, 1/h: a cell that is held full takes less.</summary>
+    private const double ChargingFrom = 0.005;
+}

@@ -1,0 +1,92 @@
+using WireCheck.Circuit.Solving;
+using WireCheck.Circuit.Wiring;
+
+namespace WireCheck.States;
+
+/// <summary>
+/// A box warm in each of its lasting modes. Of the three charges with the highest resistance, the one at which the
+/// conductors make the most heat is settled: it decides.
+/// </summary>
+public sealed class HeatedBox
+{
+    private HeatedBox(SolvedBox box, IReadOnlyList<HeatedMode> modes)
+    {
+        Box = box;
+        Modes = modes;
+        Hottest = modes.Count == 0 ? null : modes.MaxBy(m => m.InsideCelsius);
+        HottestCharging = modes.Where(m => m.Charging).MaxBy(m => m.InsideCelsius);
+    }
+
+    /// <summary>The box as it was solved before.</summary>
+    public SolvedBox Box { get; }
+
+    /// <summary>Lasting modes that have a solution, in the order of the box.</summary>
+    public IReadOnlyList<HeatedMode> Modes { get; }
+
+    /// <summary>The mode with the hottest air inside; null when no mode has a solution.</summary>
+    public HeatedMode? Hottest { get; }
+
+    /// <summary>The same among the modes in which cells take charge; null when there is none.</summary>
+    public HeatedMode? HottestCharging { get; }
+
+    /// <summary>Hottest air in the box, °C; without any solved mode, that around it.</summary>
+    public double HottestInsideCelsius => Hottest?.InsideCelsius ?? Box.Pack.Surroundings.Ambient.Value.To.DegreesCelsius;
+
+    /// <summary>The mode of that id; null when it has no solution.</summary>
+    public HeatedMode? In(string modeId)
+    {
+        foreach (HeatedMode mode in Modes)
+        {
+            if (mode.Mode.Id == modeId)
+            {
+                return mode;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>Settles circuit and heat of every lasting mode of a solved box.</summary>
+    public static HeatedBox Solve(SolvedBox box, StateSolver solver)
+    {
+        HeatLoop loop = new(box.Wiring, solver);
+        List<HeatedMode> modes = [];
+        for (int m = 0; m < box.Modes.Count; m++)
+        {
+            if (box.Modes[m].Steady && DecidingCorner(box, m) is { } corner && loop.Settle(box.Modes[m], corner) is { } heated)
+            {
+                modes.Add(heated);
+            }
+        }
+
+        return new HeatedBox(box, modes);
+    }
+
+    /// <summary>The corner of the highest resistance at which the conductors of a mode make the most heat.</summary>
+    private static Corner? DecidingCorner(SolvedBox box, int mode)
+    {
+        Corner? deciding = null;
+        double most = -1;
+        for (int c = 0; c < box.Corners.Count; c++)
+        {
+            OperatingPoint point = box.Points[(mode * box.Corners.Count) + c];
+            if (!point.Corner.HighestResistance || point.Solution.Outcome != SolveOutcome.Solved)
+            {
+                continue;
+            }
+
+            double watts = 0;
+            foreach (WiredPart part in box.Wiring.Parts)
+            {
+                watts += part is WiredConductor wire ? point.Solution.Power(wire.Element) : 0;
+            }
+
+            if (watts > most)
+            {
+                (most, deciding) = (watts, point.Corner);
+            }
+        }
+
+        return deciding;
+    }
+}

@@ -1,0 +1,36 @@
+namespace WireCheck.States;
+
+/// <summary>A box in one mode, warm: circuit and heat settled together, as after hours.</summary>
+public sealed class HeatedMode
+{
+    /// <summary>The point as it settled; its corner tells how full the cells are.</summary>
+    public required OperatingPoint Point { get; init; }
+
+    /// <summary>Air around the box, °C.</summary>
+    public required double AmbientCelsius { get; init; }
+
+    /// <summary>Air in the box by the heat balance of its walls, °C.</summary>
+    public required double InsideCelsius { get; init; }
+
+    /// <summary>The same by the simple rule, °C.</summary>
+    public required double SimpleInsideCelsius { get; init; }
+
+    /// <summary>Heat each part leaves in the box, W, in the order of the wired parts.</summary>
+    public required double[] PartWatts { get; init; }
+
+    /// <summary>Temperature of each conductor's metal, °C, in the order of the wired conductors.</summary>
+    public required double[] ConductorCelsius { get; init; }
+
+    /// <summary>All heat left in the box, W.</summary>
+    public required double InsideWatts { get; init; }
+
+    /// <summary>The cells take charge.</summary>
+    public required bool Charging { get; init; }
+
+    /// <summary>Rounds of circuit and heat until nothing moved.</summary>
+    public required int Rounds { get; init; }
+
+    public BoxMode Mode => Point.Mode;
+
+    public override string ToString() => $"{Mode}, {Point.Corner}";
+}

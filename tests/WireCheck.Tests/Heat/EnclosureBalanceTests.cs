@@ -1,0 +1,79 @@
+using UnitsNet;
+using WireCheck.Description;
+using WireCheck.Heat;
+using WireCheck.Knowledge;
+using WireCheck.Quantities;
+
+namespace WireCheck.Tests.Heat;
+
+/// <summary>The air in a box: in balance, in order, and both ways beside each other.</summary>
+public sealed class EnclosureBalanceTests
+{
+    public static TheoryData<string> Walls => [.. Library.Embedded.Walls.Names];
+
+    internal static EnclosureBalance Box(string walls, double width = 400, double depth = 300, double height = 200, string vents = "none", double openings = 0, bool fan = false) =>
+        new(new Enclosure
+        {
+            Walls = Given(walls),
+            Inside = Given(new BoxSize(Length.FromMillimeters(width), Length.FromMillimeters(depth), Length.FromMillimeters(height))),
+            Vents = Given(vents),
+            VentArea = openings > 0 ? Given(Area.FromSquareCentimeters(openings)) : null,
+            Fan = Given(fan),
+        }, Library.Embedded);
+
+    [Theory]
+    [MemberData(nameof(Walls))]
+    public void What_is_made_inside_leaves_the_box(string walls)
+    {
+        foreach (double watts in new[] { 0.01, 1, 20, 300 })
+        {
+            EnclosureBalance box = Box(walls, vents: "passive", openings: 40);
+            box.WattsLost(box.InsideCelsius(watts, 30), 30).ShouldBe(watts, 1e-9 * watts);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Walls))]
+    public void More_heat_is_hotter_and_more_wall_cooler(string walls)
+    {
+        Box(walls).InsideCelsius(0, 30).ShouldBe(30);
+        Box(walls).InsideCelsius(20, 30).ShouldBeGreaterThan(Box(walls).InsideCelsius(10, 30));
+        Box(walls, width: 500).InsideCelsius(20, 30).ShouldBeLessThan(Box(walls).InsideCelsius(20, 30));
+        Box(walls, width: 500).SimpleCelsius(20, 30).ShouldBeLessThan(Box(walls).SimpleCelsius(20, 30));
+    }
+
+    [Theory]
+    [MemberData(nameof(Walls))]
+    public void More_vents_are_never_hotter_and_a_fan_is_cooler_still(string walls)
+    {
+        double before = Box(walls).InsideCelsius(25, 30);
+        foreach (double openings in new[] { 1.0, 10, 40, 100 })
+        {
+            double now = Box(walls, vents: "passive", openings: openings).InsideCelsius(25, 30);
+            now.ShouldBeLessThan(before);
+            Box(walls, vents: "fan", openings: openings).InsideCelsius(25, 30).ShouldBeLessThan(now);
+            before = now;
+        }
+    }
+
+    [Fact]
+    public void Openings_of_no_stated_area_and_a_fan_in_a_closed_box_count_for_nothing()
+    {
+        double closed = Box("plastic").InsideCelsius(25, 30);
+        Box("plastic", vents: "passive").InsideCelsius(25, 30).ShouldBe(closed);
+        Box("plastic", fan: true).InsideCelsius(25, 30).ShouldBe(closed);
+    }
+
+    [Fact]
+    public void A_plastic_box_by_hand()
+    {
+        // 400 x 300 x 200 mm: sides 0.28 m², top 0.12 m². Outside at 37 °C wall: 3.0 by air and 5.9 by radiation over 0.41 m², 3.7 W/K: 5.5 K.
+        // Through 3 mm of 0.2 W/(m K): 20 W × 0.003/(0.2 × 0.40) = 0.75 K. Inside 3.2 by air and 2.6 by radiation over 0.40 m²: 2.3 W/K, 8.6 K.
+        Box("plastic").InsideCelsius(20, 30).ShouldBeInRange(43, 47);
+
+        // 20 W over 3.5 W/(m² K) × (1.4 × 0.12 + 0.9 × 0.28) m² = 13.6 K.
+        Box("plastic").SimpleCelsius(20, 30).ShouldBe(43.6, 0.05);
+    }
+
+    private static Given<T> Given<T>(T value) => new(value, new WireCheck.Text.Position("box.yaml", 1, 1), Origin.Written);
+}
