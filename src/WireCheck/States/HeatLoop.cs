@@ -30,6 +30,7 @@ internal sealed class HeatLoop
     private readonly ConductorHeat _conductors;
     private readonly WiredConductor[] _wires;
     private readonly double[] _amps;
+    private readonly double[] _limits;
     private readonly double _ambient;
 
     internal HeatLoop(BoxWiring wiring, StateSolver solver)
@@ -40,9 +41,11 @@ internal sealed class HeatLoop
         _enclosure = wiring.Pack.Surroundings.Enclosure is { } box ? new EnclosureBalance(box, wiring.Data.Library) : null;
         _wires = [.. wiring.Of<WiredConductor>()];
         _amps = new double[_wires.Length];
+        _limits = new double[_wires.Length];
         double[] ohms = new double[_wires.Length];
         for (int i = 0; i < ohms.Length; i++)
         {
+            _limits[i] = wiring.Data.Library.Insulation[_wires[i].Conductor.Insulation.Value].LimitCelsius;
             ohms[i] = wiring.Data.OhmsPerMetre(_wires[i].Conductor, TableCelsius);
         }
 
@@ -82,6 +85,7 @@ internal sealed class HeatLoop
                     ConductorCelsius = celsius,
                     InsideWatts = total,
                     Charging = IsCharging(point),
+                    Lasts = Lasts(celsius),
                     Rounds = round,
                 };
             }
@@ -121,6 +125,19 @@ internal sealed class HeatLoop
         }
 
         return moved;
+    }
+
+    private bool Lasts(double[] celsius)
+    {
+        for (int i = 0; i < celsius.Length; i++)
+        {
+            if (celsius[i] > _limits[i])
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     private static double Sum(double[] watts)

@@ -13,8 +13,11 @@ public sealed class HeatedBox
     {
         Box = box;
         Modes = modes;
-        Hottest = modes.Count == 0 ? null : modes.MaxBy(m => m.InsideCelsius);
-        HottestCharging = modes.Where(m => m.Charging).MaxBy(m => m.InsideCelsius);
+        foreach (HeatedMode mode in modes)
+        {
+            Hottest = Hotter(Hottest, mode, mode.Lasts);
+            HottestCharging = Hotter(HottestCharging, mode, mode.Lasts && mode.Charging);
+        }
     }
 
     /// <summary>The box as it was solved before.</summary>
@@ -23,7 +26,7 @@ public sealed class HeatedBox
     /// <summary>Lasting modes that have a solution, in the order of the box.</summary>
     public IReadOnlyList<HeatedMode> Modes { get; }
 
-    /// <summary>The mode with the hottest air inside; null when no mode has a solution.</summary>
+    /// <summary>The mode with the hottest air inside, of those that can last; null when there is none.</summary>
     public HeatedMode? Hottest { get; }
 
     /// <summary>The same among the modes in which cells take charge; null when there is none.</summary>
@@ -61,6 +64,9 @@ public sealed class HeatedBox
 
         return new HeatedBox(box, modes);
     }
+
+    private static HeatedMode? Hotter(HeatedMode? held, HeatedMode mode, bool counts) =>
+        counts && (held is null || mode.InsideCelsius > held.InsideCelsius) ? mode : held;
 
     /// <summary>The corner of the highest resistance at which the conductors of a mode make the most heat.</summary>
     private static Corner? DecidingCorner(SolvedBox box, int mode)

@@ -27,6 +27,12 @@ public sealed class HeatedMode
     /// <summary>The cells take charge.</summary>
     public required bool Charging { get; init; }
 
+    /// <summary>
+    /// False when a conductor would be hotter than its insulation stands for seconds: such a state ends in smoke or by a fuse, and
+    /// says nothing of the air in the box.
+    /// </summary>
+    public required bool Lasts { get; init; }
+
     /// <summary>Rounds of circuit and heat until nothing moved.</summary>
     public required int Rounds { get; init; }
 

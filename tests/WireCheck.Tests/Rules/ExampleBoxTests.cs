@@ -18,6 +18,7 @@ public class ExampleBoxTests
         "dc-break-rating-low master",
         "drop-causes-cut-out inverter", // what w9 and the long w1 do at the inverter's surge
         "drop-over-percent coolbox",
+        "fuse-below-steady-load f-in", // in the heat that w9 makes
         "fuse-over-conductor f-usb",
         "holder-weaker-than-fuse f-cool",
         "inverter-feed-drop inverter", // and at its rated power

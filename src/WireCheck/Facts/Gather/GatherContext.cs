@@ -72,8 +72,12 @@ public sealed class GatherContext
     /// <summary>The box warm in each lasting mode: circuit and heat settled together.</summary>
     public HeatedBox Heat => _heat ??= HeatedBox.Solve(Box, States.Solver);
 
-    /// <summary>Hottest air inside the box, °C, over all lasting modes in the hottest air around it.</summary>
-    public double HottestInsideCelsius => Heat.HottestInsideCelsius;
+    /// <summary>
+    /// Hottest air inside the box, °C, over all lasting modes in the hottest air around it; not above what cells stand, beyond
+    /// which the box is at fault and not each part in it.
+    /// </summary>
+    public double HottestInsideCelsius => Math.Min(
+        Heat.HottestInsideCelsius, Math.Max(Data.Assumed("hottest_inside"), Pack.Surroundings.Ambient.Value.To.DegreesCelsius));
 
     /// <summary>The order in which cells are joined.</summary>
     public Stacks Stacks => _stacks ??= new Stacks(this);
