@@ -22,12 +22,14 @@ public class ExampleBoxTests
         "fuse-over-conductor f-usb",
         "holder-weaker-than-fuse f-cool",
         "inverter-feed-drop inverter", // and at its rated power
+        "inverter-outgrows-the-box inverter", // the same w9
         "live-pins-exposed lamp-out",
         "negative-return-thin-or-single w17",
         "negative-return-thin-or-single w9",
         "relay-holding-drain k-dc",
         "same-plug-two-jobs inlet",
         "same-plug-two-jobs lamp-out",
+        "sealed-box-overheats pack", // the inverter at its rated power, through aged cells and w9
         "series-count-mismatch mains",
         "socket-over-contact-rating till-out",
         "terminal-unconnected gauge",

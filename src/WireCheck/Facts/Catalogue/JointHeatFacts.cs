@@ -10,6 +10,8 @@ public sealed class JointHeatFacts : FactGroup
         PushOnWhere = Word("push_on_where", "Which contact that is, in words.");
         BoltedPower = Worst("bolted_power", "W", "Most heat in one bolted, crimped, clamped or soldered joint, at the largest steady current; absent when it has none.");
         BoltedWhere = Word("bolted_where", "Which joint that is, in words.");
+        PushOnRise = Number("push_on_rise", "K", "About how much warmer that contact is than its wire, which draws the heat away; absent where it has no wire of its own.");
+        BoltedRise = Number("bolted_rise", "K", "The same for that joint.");
     }
 
     public Fact PushOnPower { get; }
@@ -19,6 +21,10 @@ public sealed class JointHeatFacts : FactGroup
     public Fact BoltedPower { get; }
 
     public Fact BoltedWhere { get; }
+
+    public Fact PushOnRise { get; }
+
+    public Fact BoltedRise { get; }
 
     public static JointHeatFacts Conductor { get; } = new("conductor");
 

@@ -59,7 +59,7 @@ public sealed class BmsGatherer : Gatherer<Bms>
 
         if (subject.Find(BmsFacts.SurgeCurrent.Name) is { Place: { } place })
         {
-            subject.SetNumber(BmsFacts.SurgeTime, SurgeSeconds(place.Mode, context));
+            subject.SetNumber(BmsFacts.SurgeTime, Surges.Seconds(place.Mode, context.Pack));
         }
     }
 
@@ -73,24 +73,7 @@ public sealed class BmsGatherer : Gatherer<Bms>
         double trip = bms.Bms.Trip.Current.Value.Amperes;
         double after = bms.Bms.Trip.After.Value.Seconds;
         OperatingPoint[] tripping = [.. surges.Where(p =>
-            bms.DischargeSign * p.Amps(bms.Path) > trip && SurgeSeconds(p.Mode.Id, context) > after)];
+            bms.DischargeSign * p.Amps(bms.Path) > trip && Surges.Seconds(p.Mode.Id, context.Pack) > after)];
         return tripping.Length > 0 ? tripping : surges.Length > 0 ? surges : context.SteadyPoints();
-    }
-
-    /// <summary>How long the load or inverter of a surge mode surges, s; 0 for any other mode.</summary>
-    private static double SurgeSeconds(string mode, GatherContext context)
-    {
-        if (!mode.StartsWith(Modes.SurgePrefix, StringComparison.Ordinal))
-        {
-            return 0;
-        }
-
-        Surge? surge = context.Pack.Find(mode[Modes.SurgePrefix.Length..]) switch
-        {
-            Load load => load.Surge,
-            Inverter inverter => inverter.Surge,
-            _ => null,
-        };
-        return surge?.For.Value.Seconds ?? 0;
     }
 }

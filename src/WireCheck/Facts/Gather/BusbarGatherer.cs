@@ -13,6 +13,7 @@ public sealed class BusbarGatherer : Gatherer<Busbar>
     public override void Gather(Busbar part, FactSubject subject, GatherContext context)
     {
         WiredBusbar bar = (WiredBusbar)context.Wiring[part.Id];
+        CoverGathering.Add(part, subject, context);
         BarDensity.Set(BarFacts.Busbar, subject, part.Section.Value, part.Material?.Value, context, point => bar.Pieces.Count > 0
             ? bar.Pieces.Max(p => Math.Abs(point.Amps(p)))
             : ThroughSinglePlace(part, point, context));

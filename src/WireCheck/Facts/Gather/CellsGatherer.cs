@@ -28,6 +28,7 @@ public sealed class CellsGatherer : Gatherer<Cells>
         subject.SetNumber(CellsFacts.DischargeLimit, part.Discharge.Limit.Value.Amperes);
         NoteIfAssumed(subject, part, part.Charge.Limit, $"charge limit {Keeping.Words(part.Charge.Limit.Value)}");
         NoteIfAssumed(subject, part, part.Discharge.Limit, $"discharge limit {Keeping.Words(part.Discharge.Limit.Value)}");
+        CoverGathering.Add(part, subject, context);
         AddCurrents(bank, subject, context);
         AddBms(bank, subject, context);
         AddStrings(bank, subject, context);

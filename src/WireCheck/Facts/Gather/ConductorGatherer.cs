@@ -34,6 +34,7 @@ public sealed class ConductorGatherer : Gatherer<Conductor>
         GatherEnds(part, subject, context);
         GatherParallel(wire, subject, context);
         JointHeat.OfConductor(wire, subject, context);
+        ConductorHeatGathering.Add(wire, subject, context);
         ConductorGuardGatherer.Gather(wire, subject, context);
         context.Coordination.Gather(wire, subject);
         SecondSource.Gather(wire, subject, context);

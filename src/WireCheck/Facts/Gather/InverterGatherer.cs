@@ -19,6 +19,7 @@ public sealed class InverterGatherer : Gatherer<Inverter>
         NoteIfAssumed(
             subject, part, part.Efficiency, $"efficiency {Keeping.Words(part.Efficiency.Value.Percent, "%")}");
         ConsumerGathering.Add(part, facts, subject, context);
+        InverterChain.Add((WiredInverter)context.Wiring[part.Id], subject, context);
         InverterSideGathering.Add((WiredInverter)context.Wiring[part.Id], subject, context);
     }
 }

@@ -2,6 +2,7 @@ using WireCheck.Circuit.Elements;
 using WireCheck.Circuit.Wiring;
 using WireCheck.Description.Kinds;
 using WireCheck.Facts.Catalogue;
+using WireCheck.Heat;
 using WireCheck.Knowledge;
 using WireCheck.States;
 
@@ -15,11 +16,17 @@ internal static class JointHeat
     {
         Conductor conductor = wire.Conductor;
         (OperatingPoint point, double amps) = Largest(wire.Element, context);
-        Keep(subject, JointHeatFacts.Conductor, context.Library.Joints[conductor.FromEnd.Class.Value], point,
-            amps * amps * context.Data.JointOhms(conductor.FromEnd, conductor.Size.Value, aged: true), $"the {conductor.FromEnd.Class.Value} at {conductor.From}");
-        Keep(subject, JointHeatFacts.Conductor, context.Library.Joints[conductor.ToEnd.Class.Value], point,
-            amps * amps * context.Data.JointOhms(conductor.ToEnd, conductor.Size.Value, aged: true), $"the {conductor.ToEnd.Class.Value} at {conductor.To}");
+        foreach ((ConductorEnd end, Description.TerminalReference at) in new[] { (conductor.FromEnd, conductor.From), (conductor.ToEnd, conductor.To) })
+        {
+            double watts = amps * amps * context.Data.JointOhms(end, conductor.Size.Value, aged: true);
+            double rise = JointRise.Kelvin(
+                watts, WireShape.Of(conductor, context.Library), conductor.Length.Value.Meters, context.Data.Assumed("joint_loss"));
+            Keep(subject, JointHeatFacts.Conductor, context.Library.Joints[end.Class.Value], point, watts, $"the {end.Class.Value} at {at}", rise < MostRise ? rise : null);
+        }
     }
+
+    /// <summary>An estimate beyond this says no more than that the joint does not last, K.</summary>
+    private const double MostRise = 200;
 
     /// <summary>The two contacts of a fuse's holder.</summary>
     internal static void OfFuse(WiredFuse fuse, FactSubject subject, GatherContext context)
@@ -59,16 +66,17 @@ internal static class JointHeat
     }
 
     /// <summary>A class that stands one watt is a push-on contact unless solder holds it; the rest count as bolted.</summary>
-    private static void Keep(FactSubject subject, JointHeatFacts facts, JointClass joint, OperatingPoint point, double watts, string where) =>
-        KeepAs(subject, facts, joint.WattLimit <= 1 && !joint.Solder, point, watts, where);
+    private static void Keep(FactSubject subject, JointHeatFacts facts, JointClass joint, OperatingPoint point, double watts, string where, double? rise = null) =>
+        KeepAs(subject, facts, joint.WattLimit <= 1 && !joint.Solder, point, watts, where, rise);
 
-    private static void KeepAs(FactSubject subject, JointHeatFacts facts, bool pushOn, OperatingPoint point, double watts, string where)
+    private static void KeepAs(FactSubject subject, JointHeatFacts facts, bool pushOn, OperatingPoint point, double watts, string where, double? rise = null)
     {
         (Fact power, Fact place) = pushOn ? (facts.PushOnPower, facts.PushOnWhere) : (facts.BoltedPower, facts.BoltedWhere);
         if (subject.Find(power.Name)?.Value is not double held || watts > held)
         {
             subject.KeepLargest(power, watts, GatherContext.PlaceOf(point));
             subject.Set(place, where);
+            subject.SetNumber(pushOn ? facts.PushOnRise : facts.BoltedRise, rise);
         }
     }
 }

@@ -17,19 +17,9 @@ public static class PackGathering
             PackFacts.UnsolvedStates,
             context.Box.Points.Where(p => p.Solution.Outcome != SolveOutcome.Solved)
                 .Select(p => $"{p.Mode.Id} ({p.Corner.Words})"));
-        AddInside(subject, context);
+        PackHeatGathering.Add(subject, context);
         AddVoltages(subject, context);
         AddStored(subject, context);
-    }
-
-    private static void AddInside(FactSubject subject, GatherContext context)
-    {
-        OperatingPoint? hot = context.SteadyPoints().FirstOrDefault(p => p.Mode.Id == Modes.Everything && p.Corner.HighestResistance)
-            ?? context.SteadyPoints().FirstOrDefault();
-        if (hot is not null)
-        {
-            subject.Largest(PackFacts.InsideTemperature, context.HottestInsideCelsius, hot);
-        }
     }
 
     private static void AddVoltages(FactSubject subject, GatherContext context)
