@@ -7,6 +7,7 @@ Dictionary<string, Action> figures = new()
     ["states"] = StatesFigure.Print,
     ["start"] = StartFigure.Print,
     ["factor"] = FactorFigure.Print,
+    ["faults"] = FaultsFigure.Print,
     ["ngspice"] = NgspiceFigure.Print,
 };
 foreach ((string name, Action print) in figures)

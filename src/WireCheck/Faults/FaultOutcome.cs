@@ -41,6 +41,9 @@ public sealed class FaultOutcome
     /// <summary>A BMS in the way that would trip, and its delay, s; null when none would. It is not relied on.</summary>
     public BmsTripping? Bms { get; internal set; }
 
+    /// <summary>The fuse or breaker of the smallest rating in its way; null when there is none.</summary>
+    public string? GuardId { get; internal set; }
+
     /// <summary>The device that ends it; null when none does.</summary>
     public string? ClearedBy => Cleared && Steps.Count > 0 ? Steps[^1].DeviceId : null;
 }

@@ -50,7 +50,7 @@ internal sealed class ReturnFinder
             : _wiring.Find<WiredBank>(partId) is not null ? "-"
             : null;
         if (other is null || other == terminal || !_wiring.Nodes.TryGetValue((partId, other), out int node)
-            || (terminal == "86" && _poles[node] != Pole.Negative))
+            || _poles[node] != Pole.Negative)
         {
             return null;
         }

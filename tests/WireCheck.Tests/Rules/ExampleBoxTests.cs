@@ -13,11 +13,16 @@ public class ExampleBoxTests
         "aluminium-clad-wire-as-copper w24",
         "battery-fuse-missing-or-far w1",
         "bms-current-below-demand bms",
+        "bms-relied-on-as-the-fuse bms", // for w25, which has no fuse
         "conductor-over-ampacity w9",
         "conductor-without-upstream-fuse w25",
         "dc-break-rating-low master",
         "drop-causes-cut-out inverter", // what w9 and the long w1 do at the inverter's surge
         "drop-over-percent coolbox",
+        "fault-not-cleared-in-time w17", // the thin wires, in shorts that their fuses leave to last
+        "fault-not-cleared-in-time w18",
+        "fault-not-cleared-in-time w25",
+        "fault-not-cleared-in-time w9",
         "fuse-below-steady-load f-in", // in the heat that w9 makes
         "fuse-over-conductor f-usb",
         "holder-weaker-than-fuse f-cool",

@@ -41,6 +41,8 @@ internal sealed class ShortedNetwork
     private double _shortOhms;
     private int _from;
     private int _to;
+    private int _openedTerms;
+    private bool _factoredAnew;
 
     /// <summary>Prepares a network; its nodes and elements must not change afterwards, their values may before <see cref="Prepare"/>.</summary>
     internal ShortedNetwork(Network network)
@@ -73,16 +75,10 @@ internal sealed class ShortedNetwork
     {
         _solver.ForgetIslands();
         bool solved = _solver.Solve().Outcome == SolveOutcome.Solved;
-        _equations.Evaluate();
-        _equations.Refactor();
+        FactorAnew();
         Array.Copy(_equations.High, _baseHigh, _baseHigh.Length);
         Array.Copy(_equations.Low, _baseLow, _baseLow.Length);
-        foreach (BentBranch branch in _bent)
-        {
-            branch.Start();
-        }
-
-        _contactReach.Clear();
+        _factoredAnew = false;
         return solved;
     }
 
@@ -94,9 +90,7 @@ internal sealed class ShortedNetwork
     {
         (_from, _to, _shortOhms) = (from, to, ohms);
         _short = _equations.Pair(from, to);
-        Array.Clear(_shortReach);
-        _short.AddTo(_shortReach, 1);
-        _equations.Factor.Solve(_shortReach);
+        FindShortReach();
         return Solve();
     }
 
@@ -117,13 +111,58 @@ internal sealed class ShortedNetwork
         }
 
         _opened.Clear();
-        Array.Copy(_baseHigh, _equations.High, _baseHigh.Length);
-        Array.Copy(_baseLow, _equations.Low, _baseLow.Length);
+        GoBack();
     }
 
-    /// <summary>From the network as it stood: first the answer of straight lines, then as much of Newton's method as is needed.</summary>
+    private void FindShortReach()
+    {
+        Array.Clear(_shortReach);
+        _short.AddTo(_shortReach, 1);
+        _equations.Factor.Solve(_shortReach);
+    }
+
+    /// <summary>Puts the voltages of the sound network back, and its factor where another has taken its place.</summary>
+    private void GoBack()
+    {
+        Array.Copy(_baseHigh, _equations.High, _baseHigh.Length);
+        Array.Copy(_baseLow, _equations.Low, _baseLow.Length);
+        if (!_factoredAnew)
+        {
+            return;
+        }
+
+        _opened.ForEach(contact => contact.Ohms /= OpenedFactor);
+        FactorAnew();
+        _opened.ForEach(contact => contact.Ohms *= OpenedFactor);
+        _factoredAnew = false;
+    }
+
+    /// <summary>Factors the network at its present voltages.</summary>
+    private void FactorAnew()
+    {
+        _equations.Evaluate();
+        _equations.Refactor();
+        foreach (BentBranch branch in _bent)
+        {
+            branch.Start();
+        }
+
+        _contactReach.Clear();
+    }
+
+    /// <summary>
+    /// From the network as it stood: first the answer of straight lines, then as much of Newton's method as is needed. Where the
+    /// way leads through a diode that did not conduct at all before, the old factor has too few digits left, and a new one
+    /// takes its place for as long as this short lasts.
+    /// </summary>
     private bool Solve()
     {
+        if (_factoredAnew)
+        {
+            GoBack();
+            FindShortReach();
+        }
+
         Array.Copy(_baseHigh, _equations.High, _baseHigh.Length);
         Array.Copy(_baseLow, _equations.Low, _baseLow.Length);
         ShortAmps = 0;
@@ -133,20 +172,45 @@ internal sealed class ShortedNetwork
             AddOpened(contact);
         }
 
+        _openedTerms = _terms.Count;
         Array.Clear(_step);
         double worst = TakeStep(double.PositiveInfinity, damped: false, fromBase: true);
+        worst = Newton(worst, anew: false);
+        if (worst > Enough)
+        {
+            _factoredAnew = true;
+            _terms.Clear();
+            _openedTerms = 0;
+            worst = Newton(worst, anew: true);
+        }
+
+        return worst <= Enough;
+    }
+
+    private double Newton(double worst, bool anew)
+    {
         for (int step = 0; step < MostSteps && worst > Aim && double.IsFinite(worst); step++)
         {
+            if (anew)
+            {
+                FactorAnew();
+                FindShortReach();
+                Evaluate();
+            }
+
             double before = worst;
             worst = Improve(worst, damped: step >= MostFullSteps);
-            if (worst > before / 2 && worst < OperatingPointSolver.LargestResidualAmps * Math.Max(1, Math.Abs(ShortAmps)))
+            if (worst > before / 2 && (worst < Enough || (!anew && step > MostFullSteps)))
             {
                 break;
             }
         }
 
-        return worst <= OperatingPointSolver.LargestResidualAmps * Math.Max(1, Math.Abs(ShortAmps));
+        return worst;
     }
+
+    /// <summary>What may be left over at a node for the answer to count, A.</summary>
+    private double Enough => OperatingPointSolver.LargestResidualAmps * Math.Max(1, Math.Abs(ShortAmps));
 
     private double Aim => Math.Max(OperatingPointSolver.LargestResidualAmps / 10, Tolerance * Math.Abs(ShortAmps));
 
@@ -158,8 +222,6 @@ internal sealed class ShortedNetwork
             _step[place] = -_equations.Left[_equations.NodeOfPlace[place]];
         }
 
-        // The short's own current is an unknown of the small system and does not belong to what is left over.
-        _short.AddTo(_step, ShortAmps);
         _equations.Factor.Solve(_step);
         AddBent();
         return TakeStep(worst, damped, fromBase: false);
@@ -217,7 +279,7 @@ internal sealed class ShortedNetwork
         }
 
         _small[count, count] = _short.Times(_shortReach) + _shortOhms;
-        _small.Right[count] = Volts(_from, _to) + _short.Times(_step);
+        _small.Right[count] = Volts(_from, _to) + _short.Times(_step) - (_shortOhms * ShortAmps);
         if (!_small.Solve())
         {
             return false;
@@ -228,8 +290,9 @@ internal sealed class ShortedNetwork
             AddTo(_step, _terms[i].Reach, -_small.Right[i]);
         }
 
-        ShortAmps = _small.Right[count];
-        AddTo(_step, _shortReach, -ShortAmps);
+        // Only the change is an unknown: in an island on a foothold the whole current would lift all voltages by megavolts.
+        ShortAmps += _small.Right[count];
+        AddTo(_step, _shortReach, -_small.Right[count]);
         return true;
     }
 
@@ -255,7 +318,7 @@ internal sealed class ShortedNetwork
     /// <summary>Adds what has left the line it was on when the factor was made.</summary>
     private void AddBent()
     {
-        _terms.RemoveRange(_opened.Count, _terms.Count - _opened.Count);
+        _terms.RemoveRange(_openedTerms, _terms.Count - _openedTerms);
         foreach (BentBranch branch in _bent)
         {
             double change = branch.Slope - branch.BaseSlope;

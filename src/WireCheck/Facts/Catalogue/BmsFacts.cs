@@ -30,4 +30,7 @@ public static class BmsFacts
 
     public static readonly Fact ChargeContinuous = Fact.Number(
         Kind, "charge_continuous", "A", "Continuous charge current it is rated for.");
+
+    public static readonly Fact ReliedOnFor = Fact.Names(
+        Kind, "relied_on_for", "Feeds in which a bolted short would flow above their ampacity with no fuse or breaker that ends it, and only this BMS would trip; those between the bank and its first fuse are left out.");
 }

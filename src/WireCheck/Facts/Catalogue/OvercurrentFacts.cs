@@ -31,6 +31,17 @@ public sealed class OvercurrentFacts : FactGroup
         Beside = Names("beside", "Ids of other fuses and breakers between the same two ends, joined by wire, bars and joints alone.");
         Marked = Word("marked", "Standard that is marked on it, as described; none when it was looked for and is not there. Absent when the description does not say.");
         OthersMarked = YesNo("others_marked", "Some fuse or breaker of the box is described with its marking.");
+        FaultCurrent = Number("highest_fault_current", "A", "Highest current that a bolted short anywhere drives through it; absent when none does.");
+        FaultAt = Word("highest_fault_at", "The place of that short.");
+        BreakingCapacity = Number("breaking_capacity", "A", "Current it can break at highest_voltage; absent above its voltage.");
+        SameClassAbove = Word("same_class_above", "Id of the device of its own class in series above it, of the lowest rating over its own, whose band meets its own over the range of faults behind both and which would darken more; absent when there is none.");
+        SameClassRatio = Number("same_class_ratio", "", "Rating of that device over its own.");
+        SameClassFrom = Number("same_class_from", "A", "Fault current from which that device may begin to melt before this one has cleared.");
+        SameClassDark = Names("same_class_dark", "What goes dark when that device opens too.");
+        OtherClassAbove = Word("other_class_above", "The same for devices of another class.");
+        OtherClassRatio = Number("other_class_ratio", "", "Rating of that device over its own.");
+        OtherClassFrom = Number("other_class_from", "A", "Fault current from which that device may begin to melt before this one has cleared.");
+        OtherClassDark = Names("other_class_dark", "What goes dark when that device opens too.");
         HolderRating = Number("holder_rating", "A", "Rated current of its holder; absent when no holder is described.");
         HolderLeadSize = Word("holder_lead_size", "Size of the holder's own leads; absent when it has none.");
         HolderLeadAmpacity = Number("holder_lead_ampacity", "A", "Ampacity of the holder's own leads at the box's inside temperature; absent when it has none.");
@@ -77,6 +88,28 @@ public sealed class OvercurrentFacts : FactGroup
     public Fact Marked { get; }
 
     public Fact OthersMarked { get; }
+
+    public Fact FaultCurrent { get; }
+
+    public Fact FaultAt { get; }
+
+    public Fact BreakingCapacity { get; }
+
+    public Fact SameClassAbove { get; }
+
+    public Fact SameClassRatio { get; }
+
+    public Fact SameClassFrom { get; }
+
+    public Fact SameClassDark { get; }
+
+    public Fact OtherClassAbove { get; }
+
+    public Fact OtherClassRatio { get; }
+
+    public Fact OtherClassFrom { get; }
+
+    public Fact OtherClassDark { get; }
 
     public Fact HolderRating { get; }
 

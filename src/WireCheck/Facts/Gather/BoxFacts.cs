@@ -28,6 +28,7 @@ public static class BoxFacts
             ConnectionGathering.Gather(part, subject, context);
             StandbyGathering.Gather(part, subject, context);
             PolarityGathering.Gather(part, subject, context);
+            FaultGathering.Gather(part, subject, context);
 
             subjects.Add(subject);
         }

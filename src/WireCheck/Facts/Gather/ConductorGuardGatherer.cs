@@ -36,7 +36,7 @@ internal static class ConductorGuardGatherer
     }
 
     /// <summary>True when the way on from the end away from the source, without fuses, comes to a fuse.</summary>
-    private static bool FuseFollows(WiredConductor wire, string source, GatherContext context)
+    internal static bool FuseFollows(WiredConductor wire, string source, GatherContext context)
     {
         SourcePoint point = context.Sources.First(s => s.PartId == source);
         bool[] without = Reach.From(context.Graph, point.Plus, e => e.PartId != wire.Part.Id && e.FuseAmps is null);

@@ -57,6 +57,22 @@ public sealed class FuseGatherer : Gatherer<Fuse>
         }
     }
 
+    /// <summary>Highest voltage of any source that reaches a fuse, V; 0 when none does.</summary>
+    internal static double HighestVolts(WiredFuse fuse, GatherContext context)
+    {
+        double highest = 0;
+        foreach (SourcePoint source in context.Sources)
+        {
+            Guard[] guards = context.Guards.Against(source);
+            if (guards[fuse.Element.A].Reached || guards[fuse.Element.B].Reached)
+            {
+                highest = Math.Max(highest, source.Volts);
+            }
+        }
+
+        return highest;
+    }
+
     private static void GatherWeakest(WiredFuse fuse, OvercurrentFacts facts, FactSubject subject, GatherContext context)
     {
         List<Weakest> downstream = [.. Downstream(fuse, context).OrderBy(c => c.Amps)];

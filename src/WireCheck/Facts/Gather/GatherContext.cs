@@ -2,6 +2,7 @@ using WireCheck.Charging;
 using WireCheck.Circuit.Topology;
 using WireCheck.Circuit.Wiring;
 using WireCheck.Description;
+using WireCheck.Faults;
 using WireCheck.Faults.Inrush;
 using WireCheck.Faults.SingleFaults;
 using WireCheck.Knowledge;
@@ -79,6 +80,11 @@ public sealed class GatherContext
     public double HottestInsideCelsius => Math.Min(
         Heat.HottestInsideCelsius, Math.Max(Data.Assumed("hottest_inside"), Pack.Surroundings.Ambient.Value.To.DegreesCelsius));
 
+    /// <summary>Shorts at every place.</summary>
+    public FaultStudy Faults => _faults ??= FaultStudy.Of(new FaultInput(
+        Pack, Data, Box.Corners, Graph, Poles, Ampacities.Amps, Ampacities.AmbientOf));
+
+
     /// <summary>The order in which cells are joined.</summary>
     public Stacks Stacks => _stacks ??= new Stacks(this);
 
@@ -90,6 +96,7 @@ public sealed class GatherContext
     private ChargingStudy? _charging;
     private CoordinationFinder? _coordination;
     private HeatedBox? _heat;
+    private FaultStudy? _faults;
 
     /// <summary>Names a solved point in a fact.</summary>
     public static FactPlace PlaceOf(OperatingPoint point) => new(point.Mode.Id, point.Corner.Words);

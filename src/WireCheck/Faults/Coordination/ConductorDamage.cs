@@ -35,6 +35,9 @@ public sealed class ConductorDamage
     /// <summary>The heating of a metre of it.</summary>
     public ConductorHeating Heating => _heating;
 
+    /// <summary>Temperature it starts at, which its ampacity holds for ever, °C.</summary>
+    public double RatedCelsius => _rated;
+
     /// <summary>Longest time, s, to which the short-circuit limit applies.</summary>
     public double ShortCircuitSeconds => _shortTime;
 
