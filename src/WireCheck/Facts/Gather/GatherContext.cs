@@ -84,7 +84,6 @@ public sealed class GatherContext
     public FaultStudy Faults => _faults ??= FaultStudy.Of(new FaultInput(
         Pack, Data, Box.Corners, Graph, Poles, Ampacities.Amps, Ampacities.AmbientOf));
 
-
     /// <summary>The order in which cells are joined.</summary>
     public Stacks Stacks => _stacks ??= new Stacks(this);
 
