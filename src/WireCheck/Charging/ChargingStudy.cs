@@ -164,7 +164,9 @@ public sealed class ChargingStudy
         Corner corner = _box.Corners.First(c => c.Charge == Charge.Empty && !c.HighestResistance);
         foreach (BoxMode mode in Modes)
         {
-            if (OpenBms.Find(_states.Value, _box.Wiring, mode, corner) is { } open)
+            IEnumerable<ChargeSource> bare = Powered(mode).Where(s =>
+                s.Part is not WiredPanel panel || NightDraw.ControllerOf(_box.Wiring, _graph, panel) is null);
+            if (OpenBms.Find(_states.Value, _box.Wiring, bare, mode, corner) is { } open)
             {
                 found.Add(open);
             }

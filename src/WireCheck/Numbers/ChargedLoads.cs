@@ -11,7 +11,7 @@ internal static class ChargedLoads
     internal static IReadOnlyList<LoadNumbers> Of(SolvedBox box)
     {
         OperatingPoint[] points = [.. box.Points.Where(p => p.Solution.Outcome == SolveOutcome.Solved
-            && p.Mode.Steady && p.Mode.Sources.Values.Contains(SourceState.Powered))];
+            && p.Mode.Added && p.Mode.Steady && p.Mode.Sources.Values.Contains(SourceState.Powered))];
         List<LoadNumbers> loads = [];
         foreach (WiredLoad load in box.Wiring.Of<WiredLoad>())
         {

@@ -42,6 +42,12 @@ internal static class ModeSetter
                     break;
             }
         }
+
+        // Only now does each panel stand as the mode has it.
+        foreach (WiredCharger controller in wiring.Of<WiredCharger>())
+        {
+            controller.LimitToFeed();
+        }
     }
 
     private static void SetLoad(WiredLoad load, BoxMode mode)

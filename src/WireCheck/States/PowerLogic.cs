@@ -17,6 +17,7 @@ internal sealed class PowerLogic
     private readonly IPoweredInput[] _inputs;
     private readonly string[] _inputIds;
     private readonly WiredLoad[] _loads;
+    private readonly WiredCharger[] _chargers;
     private readonly double[] _sagVolts;
     private readonly HashSet<string> _undeliverable = new(StringComparer.Ordinal);
     private readonly bool[] _loadRuns;
@@ -28,6 +29,7 @@ internal sealed class PowerLogic
         _inputs = [.. inputs.Cast<IPoweredInput>()];
         _inputIds = [.. inputs.Select(p => p.Part.Id)];
         _loads = [.. wiring.Of<WiredLoad>().Where(l => l.PowerElement is not null)];
+        _chargers = [.. wiring.Of<WiredCharger>().Where(c => c.Stage is not null)];
         _sagVolts = new double[_inputs.Length];
         _loadRuns = new bool[_loads.Length];
     }
@@ -55,9 +57,17 @@ internal sealed class PowerLogic
         }
     }
 
+    /// <summary>How far a controller gives way when its panels cannot bring what it asks for: it seeks a little lower.</summary>
+    private const double GivingWay = 0.99;
+
     /// <summary>Turns off, for the rest of this state, what no voltage can serve.</summary>
     internal void GiveUp(IReadOnlyList<Element> collapsed)
     {
+        foreach (WiredCharger charger in _chargers)
+        {
+            GiveUp(charger, collapsed);
+        }
+
         for (int i = 0; i < _inputs.Length; i++)
         {
             if (_wiring[_inputIds[i]].Elements.Any(collapsed.Contains))
@@ -76,6 +86,23 @@ internal sealed class PowerLogic
                 _loads[i].SetRunning(false);
             }
         }
+    }
+
+    private void GiveUp(WiredCharger charger, IReadOnlyList<Element> collapsed)
+    {
+        if (charger.Stage is not { } stage || !collapsed.Contains(stage))
+        {
+            return;
+        }
+
+        if (charger.Feed is not null)
+        {
+            stage.PowerLimitWatts *= GivingWay;
+            return;
+        }
+
+        stage.On = false;
+        _undeliverable.Add(charger.Part.Id);
     }
 
     /// <summary>Starts and stops by the voltages of a solution; true when anything changed.</summary>

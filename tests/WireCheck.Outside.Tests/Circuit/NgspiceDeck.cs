@@ -31,14 +31,14 @@ internal sealed class NgspiceDeck(GeneratedCircuit circuit)
 
         foreach (int node in circuit.OtherIslands)
         {
-            _text.AppendLine(Invariant($"Rfoot{node} {node} 0 1"));
+            _text.AppendLine(Invariant($"Rfoot{node} {Name(node)} 0 1"));
         }
 
         // The answer to look near: constant power has two, and only the upper one is stable.
         foreach (int node in circuit.Nodes)
         {
-            _text.AppendLine(Invariant($".nodeset v({node})={circuit.Voltage(node):R}"));
-            _probes.Add(new NgspiceProbe($"node {node}", [$"v({node})"], circuit.Voltage(node), 0));
+            _text.AppendLine(Invariant($".nodeset v({Name(node)})={circuit.Voltage(node):R}"));
+            _probes.Add(new NgspiceProbe($"node {node}", [Invariant($"v({Name(node)})")], circuit.Voltage(node), 0));
         }
 
         _text.AppendLine(".options reltol=1e-10 abstol=1e-13 vntol=1e-12 gmin=1e-16 itl1=1000 temp=27 tnom=27");
@@ -46,10 +46,13 @@ internal sealed class NgspiceDeck(GeneratedCircuit circuit)
         return _text.ToString();
     }
 
+    /// <summary>A simulator's zero is node 0: the reference of the network changes numbers with it.</summary>
+    private int Name(int node) => node == circuit.Network.Reference ? 0 : node == 0 ? circuit.Network.Reference : node;
+
     private void Write(Element element)
     {
         int i = element.Index;
-        string v = $"V({element.A},{element.B})";
+        string v = $"V({Name(element.A)},{Name(element.B)})";
         switch (element)
         {
             case Resistance part:
@@ -59,7 +62,7 @@ internal sealed class NgspiceDeck(GeneratedCircuit circuit)
                 Add(element, 0, Line($"r{i}", element, Invariant($"{part.Ohms:R}")));
                 break;
             case Source { Connected: true } part:
-                _text.AppendLine(Invariant($"I{i} {part.B} {part.A} {part.Emf / part.Ohms:R}"));
+                _text.AppendLine(Invariant($"I{i} {Name(part.B)} {Name(part.A)} {part.Emf / part.Ohms:R}"));
                 Add(element, -part.Emf / part.Ohms, Line($"r{i}", element, Invariant($"{part.Ohms:R}")));
                 break;
             case ConstantCurrentSink part:
@@ -113,9 +116,9 @@ internal sealed class NgspiceDeck(GeneratedCircuit circuit)
             return;
         }
 
-        string output = $"V({part.OutA},{part.OutB})";
+        string output = $"V({Name(part.OutA)},{Name(part.OutB)})";
         string amps = Output(output, part.Volts, part.LimitAmps, part.PowerLimitWatts, part.SlopeOhms);
-        _text.AppendLine($"bo{part.Index} {part.OutB} {part.OutA} I = {amps}");
+        _text.AppendLine($"bo{part.Index} {Name(part.OutB)} {Name(part.OutA)} I = {amps}");
         _probes.Add(new NgspiceProbe($"output of {part.Name}", [$"@bo{part.Index}[i]"], circuit.Solution.OutputCurrent(part), 0));
         Behave(part, PowerOver(v, Invariant($"(max(0, {output} * ({amps})) / {part.Efficiency:R} + {part.IdleWatts:R})")));
     }
@@ -131,9 +134,9 @@ internal sealed class NgspiceDeck(GeneratedCircuit circuit)
         int i = element.Index;
         if (circuit.Solution.Voltage(element.A, element.B) < 0)
         {
-            _text.AppendLine(Invariant($"rs{i} {element.A} j{i} {model.SeriesOhms:R}"));
+            _text.AppendLine(Invariant($"rs{i} {Name(element.A)} j{i} {model.SeriesOhms:R}"));
             _text.AppendLine(Invariant(
-                $"bj{i} j{i} {element.B} I = {model.SaturationAmps:R} * (exp(V(j{i},{element.B}) / {model.EmissionVolts:R}) - 1)"));
+                $"bj{i} j{i} {Name(element.B)} I = {model.SaturationAmps:R} * (exp(V(j{i},{Name(element.B)}) / {model.EmissionVolts:R}) - 1)"));
             return $"@bj{i}[i]";
         }
 
@@ -145,7 +148,7 @@ internal sealed class NgspiceDeck(GeneratedCircuit circuit)
 
     private string Line(string name, Element element, string value)
     {
-        _text.AppendLine(Invariant($"{name} {element.A} {element.B} {value}"));
+        _text.AppendLine(Invariant($"{name} {Name(element.A)} {Name(element.B)} {value}"));
         return $"@{name}[i]";
     }
 

@@ -62,6 +62,18 @@ public sealed class BackFlowTests
     }
 
     [Fact]
+    public void A_controller_gets_its_panel_s_best_power_less_what_the_lead_takes()
+    {
+        ChargePoint point = ChargedBox.Study(Controller("")).Points.Single(p => p.Point.Corner.Words == "nominal, lowest resistance");
+        SourceCharge controller = point.Sources.Single(s => s.Id == "controller");
+
+        // 18 V × 5.56 A = 100.08 W; 2 mΩ of lead take 0.06 W at 5.56 A; a thousandth is left unasked; 96 % comes out.
+        controller.Limit.ShouldBe(ChargeLimit.Input);
+        (controller.Amps * controller.Volts).ShouldBe((100.08 - (5.56 * 5.56 * 0.002)) * 0.999 * 0.96, 1e-6);
+        point.Sources.Single(s => s.Id == "roof").Volts.ShouldBeInRange(17.5, 19);
+    }
+
+    [Fact]
     public void Panels_in_series_add_up()
     {
         string two = Controller("").Replace("chargers:", "  tent: {part: panel-100w}\nchargers:", StringComparison.Ordinal)

@@ -16,7 +16,8 @@ public sealed class ConverterStage(string name, int a, int b, int outA, int outB
 
     public double LimitAmps { get; init; }
 
-    public double PowerLimitWatts { get; init; } = double.PositiveInfinity;
+    /// <summary>What its input can give at its output, W; infinite when the input does not limit.</summary>
+    public double PowerLimitWatts { get; set; } = double.PositiveInfinity;
 
     public double SlopeOhms { get; init; } = 1e-3;
 

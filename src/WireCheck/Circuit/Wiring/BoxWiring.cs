@@ -56,6 +56,14 @@ public sealed class BoxWiring
             wired.Add(KindWirings.For(part).AddElements(part, builder));
         }
 
+        foreach (WiredPart part in wired)
+        {
+            if (part is WiredCharger { Stage: { } stage, Charger.ChargerKind.Value: ChargerKind.Solar } controller)
+            {
+                controller.Feed = PanelFeed.Of(builder.Network, stage);
+            }
+        }
+
         int inside = builder.Network.Elements.Count;
         SurroundingsWiring.AddElements(builder);
         Element[] outside = [.. builder.Network.Elements.Skip(inside)];

@@ -39,10 +39,22 @@ public sealed class WiredCharger : WiredPart
     /// <summary>Reverse leakage and own use from the battery.</summary>
     public ConstantCurrentSink Leakage { get; }
 
+    /// <summary>The panels drawn at its input; null when none is.</summary>
+    public PanelFeed? Feed { get; internal set; }
+
     /// <summary>True when it can be unplugged.</summary>
     public bool Pluggable => Charger.At is not null;
 
     public override IEnumerable<Element> Elements => new Element?[] { Output, Stage, Leakage }.OfType<Element>();
+
+    /// <summary>Limits it to what the panels at its input bring as they stand.</summary>
+    public void LimitToFeed()
+    {
+        if (Stage is not null && Feed is not null)
+        {
+            Stage.PowerLimitWatts = Stage.Efficiency * Feed.InputWatts();
+        }
+    }
 
     /// <summary>Sets how it stands; a wired charger is never absent.</summary>
     public void SetState(SourceState state)

@@ -91,7 +91,7 @@ public static class ChargingText
         TextTable cold = new("at", "open circuit at 25 °C", "open circuit", "at", "rise for each kelvin");
         foreach (ColdNumbers c in charging.Cold)
         {
-            cold.Add(c.Id, Volts(c.Volts), Volts(c.ColdVolts), QuantityText.WithUnit(c.Celsius, "°C"), NumberWords.Percent(c.RisePerKelvin));
+            cold.Add(c.Id, Volts(c.Volts), Volts(c.ColdVolts), QuantityText.WithUnit(c.Celsius, "°C"), QuantityText.WithUnit(c.RisePerKelvin * 100, "%"));
         }
 
         Write(output, "Panels in the cold", charging.Cold.Count, cold);
