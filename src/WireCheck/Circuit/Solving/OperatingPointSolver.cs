@@ -215,11 +215,21 @@ public sealed class OperatingPointSolver
     /// On the stable branch more current means less voltage at every part: no pivot is negative, and no constant-power
     /// part sits below its floor.
     /// </summary>
-    private bool IsStable() => _equations.Factor.NegativePivots == 0
-        && !Array.Exists(_sinks, s => s.On && s.InputWatts > 0 && IsBelowFloor(s))
-        && !Array.Exists(_stages, s => s.On && s.InputWatts > 0 && IsBelowFloor(s));
+    private bool IsStable()
+    {
+        bool stable = _equations.Factor.NegativePivots == 0;
+        foreach (ConstantPowerSink sink in _sinks)
+        {
+            stable &= !sink.On || sink.InputWatts <= 0 || _solution.Voltage(sink.A, sink.B) >= ConstantPowerSink.FloorVolts;
+        }
 
-    private bool IsBelowFloor(Element part) => _solution.Voltage(part.A, part.B) < ConstantPowerSink.FloorVolts;
+        foreach (ConverterStage stage in _stages)
+        {
+            stable &= !stage.On || stage.InputWatts <= 0 || _solution.Voltage(stage.A, stage.B) >= ConstantPowerSink.FloorVolts;
+        }
+
+        return stable;
+    }
 
     /// <summary>
     /// Full steps first: across the corner of a straight-line element what is left over may grow for a moment, and a full step
