@@ -10,7 +10,8 @@ public sealed class ChargingAgainstNgspiceTests(ITestOutputHelper output)
 {
     /// <summary>
     /// A mains charger behind a diode, a panel by a controller, a bare panel and a vehicle on one bank. The controller is limited at its
-    /// output: at the very top of a panel's curve two answers meet, and a simulator may take the other.
+    /// output: at the very top of a panel's curve two answers meet, and a simulator may take the other. A bleeder
+    /// ties its input, which else hangs on the panel's curve alone and has no zero of its own in the simulator.
     /// </summary>
     private const string Box = """
         pack: Charged by everything
@@ -25,6 +26,8 @@ public sealed class ChargingAgainstNgspiceTests(ITestOutputHelper output)
           f-in: {part: blade, rating: 30 A}
         diodes:
           blocker: {part: schottky-20a}
+        resistors:
+          bleeder: {resistance: 10 kΩ, power: 1 W}
         chargers:
           mains: {part: mains-14v6-10a}
           controller: {part: solar-controller-10a, current: 4 A}
@@ -47,6 +50,8 @@ public sealed class ChargingAgainstNgspiceTests(ITestOutputHelper output)
           w11: {from: tent.-, to: bms.P-, size: 14 AWG, length: 5 m}
           w12: {from: car.+, to: bank.+, size: 10 AWG, length: 3 m}
           w13: {from: car.-, to: bms.P-, size: 10 AWG, length: 3 m}
+          w14: {from: roof.+, to: bleeder.1, size: 18 AWG, length: 100 mm}
+          w15: {from: bleeder.2, to: roof.-, size: 18 AWG, length: 100 mm}
         """;
 
     [Fact]
