@@ -72,6 +72,20 @@ internal sealed class LiveTester
         }
     }
 
+    /// <summary>Marks live parts with the burden on each: with the BMS open no rail may be trusted to be firm.</summary>
+    internal void MarkBurdened(Solution solution, byte[] live)
+    {
+        for (int i = 0; i < _open.Length; i++)
+        {
+            _open[i] = OpenVolts(_box.Points[i], solution);
+        }
+
+        for (int i = 0; i < _open.Length; i++)
+        {
+            live[i] = _box.Points[i].Kind == LivePointKind.Part && _open[i] > _liveVolts && BurdenedVolts(i) > _liveVolts ? (byte)1 : (byte)0;
+        }
+    }
+
     private bool Runs(int inverter, IReadOnlyList<bool> running)
     {
         for (int i = 0; i < _box.Inputs.Length; i++)
@@ -130,19 +144,25 @@ internal sealed class LiveTester
             }
         }
 
-        bool isLive = false;
-        if (_box.Burdens[i] is { } burden)
-        {
-            burden.Closed = true;
-            BurdenedSolves++;
-            Solution burdened = _box.Solver.Solve();
-            isLive = burdened.Outcome == SolveOutcome.Solved && Math.Abs(burdened.Voltage(burden.A, burden.B)) > _liveVolts;
-            burden.Closed = false;
-        }
-
+        bool isLive = BurdenedVolts(i) > _liveVolts;
         (_testedPlus[tested], _testedMinus[tested], _testedLive[tested]) = (plus, minus, isLive);
         tested++;
         return isLive;
+    }
+
+    /// <summary>Voltage across a point with its burden on, V; 0 where there is no answer.</summary>
+    private double BurdenedVolts(int i)
+    {
+        if (_box.Burdens[i] is not { } burden)
+        {
+            return 0;
+        }
+
+        burden.Closed = true;
+        BurdenedSolves++;
+        Solution burdened = _box.Solver.Solve();
+        burden.Closed = false;
+        return burdened.Outcome == SolveOutcome.Solved ? Math.Abs(burdened.Voltage(burden.A, burden.B)) : 0;
     }
 
     /// <summary>Joins rails over closed contacts; a cluster that holds a pole of a source is firm.</summary>

@@ -10,6 +10,9 @@ namespace WireCheck.Switching;
 /// </summary>
 public sealed class Rails
 {
+    /// <summary>Name of the element that bonds a metal case, told apart from links the builder declares.</summary>
+    internal const string CaseBond = "case";
+
     private readonly int[] _of;
 
     private Rails(int[] of, int count, IReadOnlyList<RailWay> contacts, IReadOnlyList<RailWay> diodes, IReadOnlyList<RailWay> resistors, IReadOnlyList<RailWay> links)

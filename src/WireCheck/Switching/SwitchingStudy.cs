@@ -3,12 +3,17 @@ using WireCheck.Description;
 
 namespace WireCheck.Switching;
 
-/// <summary>What is live, and what each switch kills, in every state of the switches and every way of plugging.</summary>
+/// <summary>
+/// What is live, and what each switch kills, in every state of the switches and every way of plugging; the sneak paths that
+/// show in them; what goes round an open BMS or round the shunt.
+/// </summary>
 public sealed class SwitchingStudy
 {
+    private readonly SwitchedBox _box;
+
     private SwitchingStudy(SwitchedBox box, IReadOnlyList<ControlTable> tables)
     {
-        Box = box;
+        _box = box;
         Tables = tables;
     }
 
@@ -19,21 +24,58 @@ public sealed class SwitchingStudy
     public ControlTable Unplugged => Tables[0];
 
     /// <summary>Switches beyond those that are combined, which stay open throughout.</summary>
-    public IReadOnlyList<string> LeftOpen => [.. Box.Switches.Skip(SwitchStates.MostSwitches).Select(s => s.Part.Id)];
+    public IReadOnlyList<string> LeftOpen => [.. _box.Switches.Skip(SwitchStates.MostSwitches).Select(s => s.Part.Id)];
 
-    internal SwitchedBox Box { get; }
+    /// <summary>Every sneak path, relays first; of each part and kind the state of fewest closed switches.</summary>
+    public required IReadOnlyList<SneakPath> Sneaks { get; init; }
+
+    /// <summary>Switches that open a negative only.</summary>
+    public required IReadOnlyList<NegativeOnly> NegativeOnly { get; init; }
+
+    /// <summary>By id of a part that is live with every switch open: the loop that keeps it so.</summary>
+    public required IReadOnlyDictionary<string, IReadOnlyList<string>> LiveLoops { get; init; }
 
     /// <summary>Studies a box.</summary>
     public static SwitchingStudy Of(Pack pack, WiringData data)
     {
         SwitchedBox box = new(pack, data);
         Enumeration enumeration = new(box);
+        SneakCandidates noted = new(box, enumeration.Settling);
+        IReadOnlyList<PlugCase> plugs = PlugCase.For(pack);
         List<ControlTable> tables = [];
-        foreach (PlugCase plugs in PlugCase.For(pack))
+        foreach (PlugCase plug in plugs)
         {
-            tables.Add(ControlTable.Of(box, plugs, enumeration.States, enumeration.Run(plugs)));
+            byte[] live = enumeration.Run(plug, noted.LookSettled, noted.LookMarked);
+            tables.Add(ControlTable.Of(box, plug, enumeration.States, live));
         }
 
-        return new SwitchingStudy(box, tables);
+        SneakFinder finder = new(box, enumeration.Settling);
+        List<SneakPath> sneaks = finder.Find(noted);
+        sneaks.AddRange(new OpenBms(box, enumeration.Settling, enumeration.Tester, finder).Find(plugs));
+        sneaks.AddRange(new Uncounted(box, enumeration.Settling, finder).Find(plugs));
+        return new SwitchingStudy(box, tables)
+        {
+            Sneaks = sneaks,
+            NegativeOnly = NegativeSwitching.Find(box, enumeration.Settling, tables[0], plugs[0]),
+            LiveLoops = FindLiveLoops(box, enumeration.Settling, finder, tables[0], plugs[0]),
+        };
+    }
+
+    private static Dictionary<string, IReadOnlyList<string>> FindLiveLoops(
+        SwitchedBox box, Settling settling, SneakFinder finder, ControlTable table, PlugCase unplugged)
+    {
+        Dictionary<string, IReadOnlyList<string>> loops = new(StringComparer.Ordinal);
+        box.Plug(unplugged);
+        box.SetSwitches(0);
+        settling.FromRest();
+        for (int i = 0; i < box.Points.Count; i++)
+        {
+            if (box.Points[i].Kind == LivePointKind.Part && table.Rows[i].WithAllOpen && finder.LoopOf(i) is { } loop)
+            {
+                loops[box.Points[i].Id] = loop.Loop;
+            }
+        }
+
+        return loops;
     }
 }

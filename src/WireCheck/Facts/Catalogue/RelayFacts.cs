@@ -49,6 +49,18 @@ public static class RelayFacts
 
     public static readonly Fact TwoStatesMode = Fact.Word(Kind, "two_states_mode", "The first such mode.");
 
+    public static readonly Fact TwoStatesLoop = Fact.Names(
+        Kind, "two_states_loop", "Parts and conductors of the loop that then holds it.");
+
+    public static readonly Fact OwnContactWhen = Fact.Word(
+        Kind, "own_contact_when", "The state of fewest closed switches in which its own contact holds it in, if it was in; absent when there is none.");
+
+    public static readonly Fact OwnContactLoop = Fact.Names(
+        Kind, "own_contact_loop", "Parts and conductors of the loop that then holds it.");
+
+    public static readonly Fact ChattersLoop = Fact.Names(
+        Kind, "chatters_loop", "Parts and conductors that feed its coil while it chatters with the loads at standby.");
+
     public static readonly Fact Chatters = Fact.YesNo(
         Kind, "chatters", "In some mode closing its contact takes its own coil below release, and opening it gives it back.");
 

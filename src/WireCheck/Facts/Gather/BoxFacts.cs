@@ -29,6 +29,7 @@ public static class BoxFacts
             StandbyGathering.Gather(part, subject, context);
             PolarityGathering.Gather(part, subject, context);
             FaultGathering.Gather(part, subject, context);
+            SwitchingGathering.Gather(part, subject, context);
 
             subjects.Add(subject);
         }

@@ -8,6 +8,7 @@ using WireCheck.Faults.SingleFaults;
 using WireCheck.Knowledge;
 using WireCheck.Standby;
 using WireCheck.States;
+using WireCheck.Switching;
 
 namespace WireCheck.Facts.Gather;
 
@@ -57,6 +58,9 @@ public sealed class GatherContext
     /// <summary>When devices open and when the conductors behind them are hurt.</summary>
     public CoordinationFinder Coordination => _coordination ??= new CoordinationFinder(this);
 
+    /// <summary>Every state of the switches: what is live, and by which ways.</summary>
+    public SwitchingStudy Switching => _switching ??= SwitchingStudy.Of(Pack, Data);
+
     /// <summary>Further solves that gatherers ask for.</summary>
     public GatherStates States { get; }
 
@@ -96,6 +100,7 @@ public sealed class GatherContext
     private CoordinationFinder? _coordination;
     private HeatedBox? _heat;
     private FaultStudy? _faults;
+    private SwitchingStudy? _switching;
 
     /// <summary>Names a solved point in a fact.</summary>
     public static FactPlace PlaceOf(OperatingPoint point) => new(point.Mode.Id, point.Corner.Words);

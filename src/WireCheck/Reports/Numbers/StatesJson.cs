@@ -20,6 +20,24 @@ public static class StatesJson
             }
 
             json.WriteEndArray();
+            json.WriteStartArray("sneak_paths");
+            foreach (SneakPath path in study.Sneaks)
+            {
+                WriteSneak(json, path);
+            }
+
+            json.WriteEndArray();
+            json.WriteStartArray("negative_only");
+            foreach (NegativeOnly negative in study.NegativeOnly)
+            {
+                json.WriteStartObject();
+                json.WriteString("switch", negative.Switch);
+                Names(json, "parts", negative.Parts);
+                Names(json, "restored", negative.Restored);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
         });
 
     internal static void Names(Utf8JsonWriter json, string name, IEnumerable<string> names)
@@ -31,6 +49,20 @@ public static class StatesJson
         }
 
         json.WriteEndArray();
+    }
+
+    private static void WriteSneak(Utf8JsonWriter json, SneakPath path)
+    {
+        json.WriteStartObject();
+        json.WriteString("kind", SneakWords.Kind(path.Kind));
+        json.WriteString("part", path.PartId);
+        json.WriteString("plugged", path.Plugs);
+        Names(json, "closed", path.Closed);
+        Names(json, "by", path.By);
+        Names(json, "loop", path.Loop);
+        NumbersJson.Number(json, path.Kind == SneakKind.SourceIntoSource ? "amps" : "volts", path.Size);
+        json.WriteBoolean("drops_out", path.DropsOut);
+        json.WriteEndObject();
     }
 
     private static void WriteTable(Utf8JsonWriter json, ControlTable table)

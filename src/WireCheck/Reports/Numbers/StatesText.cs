@@ -29,6 +29,22 @@ public static class StatesText
             output.Write($"\n{plugged.Plugs.Id}{(other.Length == 0 ? ": as unplugged" : ", where it differs from unplugged")}\n");
             WriteRows(output, other);
         }
+
+        WriteSneaks(output, study);
+    }
+
+    private static void WriteSneaks(TextWriter output, SwitchingStudy study)
+    {
+        output.Write(study.Sneaks.Count == 0 ? "\nNo sneak path found.\n" : "\nSneak paths\n");
+        foreach (SneakPath path in study.Sneaks)
+        {
+            output.Write($"  {PlainText.Escape(SneakWords.Of(path))}, {PlainText.Escape(path.When)}:\n    {PlainText.Escape(string.Join(" > ", path.Loop))}\n");
+        }
+
+        foreach (NegativeOnly negative in study.NegativeOnly)
+        {
+            output.Write($"  {negative.Switch} opens only the negative of {string.Join(", ", negative.Parts)}{(negative.Restored.Count == 0 ? "" : $"; {string.Join(", ", negative.Restored)} stays live by a link outside the box")}\n");
+        }
     }
 
     private static void WriteRows(TextWriter output, IReadOnlyList<ControlRow> rows)

@@ -1,0 +1,156 @@
+using WireCheck.Circuit.Wiring;
+using WireCheck.Description;
+using WireCheck.Description.Kinds;
+using WireCheck.Facts.Catalogue;
+using WireCheck.Switching;
+
+namespace WireCheck.Facts.Gather;
+
+/// <summary>Gathers what the study of the switches tells of a part.</summary>
+public static class SwitchingGathering
+{
+    /// <summary>Walls that conduct where the description does not say.</summary>
+    private static readonly string[] MetalWalls = ["sheet-steel", "aluminium"];
+
+    /// <summary>Sets the facts of a part; does nothing for a kind that has none.</summary>
+    public static void Gather(Part part, FactSubject subject, GatherContext context)
+    {
+        if (SneakFacts.Of(part.Kind) is { } facts && !IsToldElsewhere(part, context.Pack))
+        {
+            AddLive(part, facts, subject, context);
+            AddSneaks(part, facts, subject, context);
+        }
+
+        switch (part)
+        {
+            case Relay:
+                AddRelay(part, subject, context);
+                break;
+            case Switch:
+                AddNegativeOnly(part, subject, context);
+                break;
+            case Vehicle:
+                AddCrossFeed(part, subject, context);
+                break;
+        }
+    }
+
+    /// <summary>What hangs on a port, a converter or an outlet is told there; an inlet by what is plugged into it.</summary>
+    private static bool IsToldElsewhere(Part part, Pack pack) => part switch
+    {
+        Load load => load.At is not null,
+        Port port => pack.Parts.Any(p => (p is Charger c && c.At?.Value == port.Id) || (p is Vehicle v && v.At?.Value == port.Id)
+            || (p is Panel panel && panel.At?.Value == port.Id)),
+        _ => false,
+    };
+
+    private static void AddLive(Part part, SneakFacts facts, FactSubject subject, GatherContext context)
+    {
+        SwitchingStudy study = context.Switching;
+        if (facts.LiveWhenOff is null || study.Unplugged.Row(part.Id) is not { } row || row.Point.Kind == LivePointKind.Rail)
+        {
+            return;
+        }
+
+        subject.SetNames(facts.KilledBy!, row.KilledBy);
+        if (part is Port { Direction.Value: PortDirection.In })
+        {
+            return;
+        }
+
+        // What only a relay that holds itself keeps live is told with the relay.
+        bool live = study.LiveLoops.TryGetValue(part.Id, out IReadOnlyList<string>? loop);
+        subject.Set(facts.LiveWhenOff, live);
+        subject.Set(facts.MeantLive!, row.Meant);
+        if (live)
+        {
+            subject.SetNames(facts.LiveChain!, loop!);
+        }
+    }
+
+    private static void AddSneaks(Part part, SneakFacts facts, FactSubject subject, GatherContext context)
+    {
+        foreach (SneakPath path in context.Switching.Sneaks)
+        {
+            if (path.PartId != part.Id)
+            {
+                continue;
+            }
+
+            switch (path.Kind)
+            {
+                case SneakKind.LiveThroughConsumer or SneakKind.CoilFedThroughConsumer when facts.BackFedWhen is not null:
+                    subject.SetWord(facts.BackFedWhen, path.When);
+                    subject.SetNames(facts.BackFedBy!, path.By);
+                    subject.SetNames(facts.BackFedLoop!, path.Loop);
+                    subject.SetNumber(facts.BackFedVoltage!, path.Size);
+                    break;
+                case SneakKind.FedByOutsideLink when facts.LinkFedWhen is not null:
+                    subject.SetWord(facts.LinkFedWhen, path.When);
+                    subject.SetNames(facts.LinkFedBy!, path.By);
+                    subject.SetNames(facts.LinkFedLoop!, path.Loop);
+                    break;
+                case SneakKind.RoundBms or SneakKind.RoundBmsByOutsideLink when facts.BmsBypassLoop is not null:
+                    subject.SetNames(facts.BmsBypassLoop, path.Loop);
+                    subject.SetNames(facts.BmsBypassLinks!, path.By);
+                    subject.Set(facts.BmsBypassDropsOut!, path.DropsOut);
+                    break;
+                case SneakKind.RoundShunt when facts.ShuntBypassLoop is not null:
+                    subject.SetNames(facts.ShuntBypassLoop, path.Loop);
+                    subject.SetNames(facts.ShuntBypassLinks!, path.By);
+                    break;
+            }
+        }
+    }
+
+    private static void AddRelay(Part part, FactSubject subject, GatherContext context)
+    {
+        foreach (SneakPath path in context.Switching.Sneaks)
+        {
+            if (path.PartId != part.Id)
+            {
+                continue;
+            }
+
+            switch (path.Kind)
+            {
+                case SneakKind.HeldByOwnContact:
+                    subject.SetWord(RelayFacts.OwnContactWhen, path.When);
+                    subject.SetNames(RelayFacts.OwnContactLoop, path.Loop);
+                    break;
+                case SneakKind.TwoStates:
+                    subject.SetNames(RelayFacts.TwoStatesLoop, path.Loop);
+                    break;
+                case SneakKind.Chatter:
+                    subject.SetNames(RelayFacts.ChattersLoop, path.Loop);
+                    break;
+            }
+        }
+    }
+
+    private static void AddNegativeOnly(Part part, FactSubject subject, GatherContext context)
+    {
+        foreach (NegativeOnly negative in context.Switching.NegativeOnly)
+        {
+            if (negative.Switch == part.Id)
+            {
+                subject.SetNames(SwitchFacts.NegativeOnly, negative.Parts);
+                subject.SetNames(SwitchFacts.NegativeRestored, negative.Restored);
+            }
+        }
+
+        subject.Set(SwitchFacts.MetalBox, context.Pack.Surroundings.Enclosure is { } box
+            && (box.Metal?.Value ?? MetalWalls.Contains(box.Walls.Value, StringComparer.Ordinal)));
+    }
+
+    private static void AddCrossFeed(Part part, FactSubject subject, GatherContext context)
+    {
+        if (context.Switching.Sneaks.FirstOrDefault(s => s.Kind == SneakKind.SourceIntoSource && s.PartId == part.Id) is { } path)
+        {
+            subject.SetNumber(CrossFeedFacts.Current, path.Size);
+            subject.SetNames(CrossFeedFacts.From, path.By);
+            subject.SetWord(CrossFeedFacts.When, path.When);
+            subject.SetNames(CrossFeedFacts.Loop, path.Loop);
+        }
+    }
+}
