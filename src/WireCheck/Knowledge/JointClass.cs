@@ -30,6 +30,12 @@ public sealed record JointClass(string Name, string Title, Source Source)
     /// <summary>Solder is what holds the wire.</summary>
     public required bool Solder { get; init; }
 
+    /// <summary>It lies on a stud, where others may lie above it.</summary>
+    public required bool Lug { get; init; }
+
+    /// <summary>Its heat is judged by the limit of push-on contacts; by that of bolted joints otherwise.</summary>
+    public required bool HeatsAsPushOn { get; init; }
+
     /// <summary>Most steady amperes by area of conductor in mm², in steps; null when the conductor decides.</summary>
     public Curve? Currents { get; init; }
 
@@ -74,6 +80,8 @@ public sealed record JointClass(string Name, string Title, Source Source)
             SmallestArea = smallest * 1e-6,
             LargestArea = largest * 1e-6,
             Solder = values.YesOrNo("solder"),
+            Lug = values.YesOrNo("lug"),
+            HeatsAsPushOn = values.Word("heat_as") == "push-on",
             Currents = values.Has("currents") ? values.Curve("currents") : null,
         });
     }

@@ -25,6 +25,9 @@ public sealed class SwitchTable
         AlternatingSource = file.Child("ac_only").Source("source");
     }
 
+    /// <summary>Highest nominal system voltage for which there are factors, V.</summary>
+    public double LastRowVolts => _rows[^1].Volts;
+
     /// <summary>Source of <see cref="LoadFactor"/>.</summary>
     public Source FactorSource { get; }
 

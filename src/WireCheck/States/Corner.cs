@@ -47,7 +47,7 @@ public sealed record Corner(Charge Charge, bool HighestResistance, Conditions Co
                         _ => data.Assumed("charge_empty"),
                     },
                     highest,
-                    highest ? ambient.Coldest : WarmCellCelsius,
+                    highest ? ambient.Coldest : data.Assumed("cell_figures"),
                     highest ? data.Assumed("hot_copper") : data.Assumed("cold_copper"),
                     highest ? ambient.Hottest : data.Assumed("cold_copper"))));
             }
@@ -55,9 +55,6 @@ public sealed record Corner(Charge Charge, bool HighestResistance, Conditions Co
 
         return corners;
     }
-
-    /// <summary>Temperature of cells in the model of the lowest resistance, °C: that of their printed figures.</summary>
-    private const double WarmCellCelsius = 25;
 
     private readonly record struct Range(Pack Pack)
     {

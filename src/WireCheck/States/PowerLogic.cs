@@ -10,10 +10,9 @@ namespace WireCheck.States;
 /// </summary>
 internal sealed class PowerLogic
 {
-    /// <summary>An enable terminal counts as high above this, V, or above half the input, whichever is less.</summary>
-    internal const double EnableVolts = 3;
-
     private readonly BoxWiring _wiring;
+
+    private readonly double _enableVolts;
     private readonly IPoweredInput[] _inputs;
     private readonly string[] _inputIds;
     private readonly WiredLoad[] _loads;
@@ -25,6 +24,7 @@ internal sealed class PowerLogic
     internal PowerLogic(BoxWiring wiring)
     {
         _wiring = wiring;
+        _enableVolts = wiring.Data.Assumed("enable_high");
         WiredPart[] inputs = [.. wiring.Parts.Where(p => p is IPoweredInput)];
         _inputs = [.. inputs.Cast<IPoweredInput>()];
         _inputIds = [.. inputs.Select(p => p.Part.Id)];
@@ -188,6 +188,6 @@ internal sealed class PowerLogic
         }
 
         return input.EnableNode is not { } node
-            || solution.Voltage(node, input.InputMinus) >= Math.Min(EnableVolts, inputVolts / 2);
+            || solution.Voltage(node, input.InputMinus) >= Math.Min(_enableVolts, inputVolts / 2);
     }
 }

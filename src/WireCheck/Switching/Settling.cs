@@ -30,6 +30,7 @@ internal sealed class Settling
     private readonly WiredRelay?[] _enablingRelay;
     private readonly bool[] _running;
     private readonly bool[] _givenUp;
+    private readonly double _enableVolts;
 
     internal Settling(SwitchedBox box)
     {
@@ -46,6 +47,7 @@ internal sealed class Settling
         _enablingRelay = [.. _inputs.Select(i => box.Wiring.Find<WiredRelay>(i.EnabledBy))];
         _running = new bool[_inputs.Length];
         _givenUp = new bool[_inputs.Length];
+        _enableVolts = box.Wiring.Data.Assumed("enable_high");
     }
 
     /// <summary>Relays that did not come to rest in the last state.</summary>
@@ -227,6 +229,6 @@ internal sealed class Settling
         }
 
         return _inputs[i].EnableNode is not { } node
-            || solution.Voltage(node, _inputs[i].InputMinus) >= Math.Min(PowerLogic.EnableVolts, volts / 2);
+            || solution.Voltage(node, _inputs[i].InputMinus) >= Math.Min(_enableVolts, volts / 2);
     }
 }

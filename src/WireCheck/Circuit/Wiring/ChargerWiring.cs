@@ -93,7 +93,7 @@ public sealed class ChargerWiring : KindWiring<Charger>
         (int plus, int minus) = Attachment.Nodes(part, part.At?.Value, builder, "out");
         double volts = part.Voltage.Value.Volts;
         double limit = part.Current.Value.Amperes;
-        double slope = SupplyModels.SlopeOhms(volts, limit);
+        double slope = SupplyModels.SlopeOhms(volts, limit, builder.Data);
         ChargerOutput? output = null;
         ConverterStage? stage = null;
         string input = part.ChargerKind.Value == ChargerKind.Solar ? "pv" : "in";

@@ -95,7 +95,7 @@ public sealed class ConverterWiring : KindWiring<Converter>
         {
             Volts = volts,
             LimitAmps = limit,
-            SlopeOhms = SupplyModels.SlopeOhms(volts, limit),
+            SlopeOhms = SupplyModels.SlopeOhms(volts, limit, builder.Data),
             Efficiency = part.Efficiency.Value.DecimalFractions,
             IdleWatts = idleAmps * nominal,
             OffLeakageAmps = part.OffLeakage?.Value.Amperes ?? 0,

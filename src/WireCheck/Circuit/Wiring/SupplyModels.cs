@@ -8,13 +8,12 @@ namespace WireCheck.Circuit.Wiring;
 /// <summary>The models of semiconductors and supplies whose data sheets give two or three numbers: what fills in the rest.</summary>
 public static class SupplyModels
 {
-    // What makes a curve a silicon rectifier's, a Schottky diode's or a transistor's driven as a diode; the part of
-    // the rated drop that is plain resistance; and how far a regulated output falls at its limit. From memory.
+    // What makes a curve a silicon rectifier's, a Schottky diode's or a transistor's driven as a diode, and the part of
+    // the rated drop that is plain resistance: shapes of the models, fitted through the figures of the description.
     private const double SiliconIdeality = 1.8;
     private const double SchottkyIdeality = 1.05;
     private const double DrivenIdeality = 0.05;
     private const double SeriesShare = 0.3;
-    private const double RegulationShare = 0.005;
     private const double SmallestOhms = 1e-6;
 
     /// <summary>The diode across a relay coil: a small silicon rectifier.</summary>
@@ -36,8 +35,8 @@ public static class SupplyModels
         return DiodeModel.Fit(diode.Forward.Value.Volts, diode.Rated.Value.Amperes, ideality, SeriesShare);
     }
 
-    /// <summary>Fall of a regulated output from no load to its limit, as a resistance, Ω: half a percent of its voltage.</summary>
-    public static double SlopeOhms(double volts, double limitAmps) => RegulationShare * volts / limitAmps;
+    /// <summary>Fall of a regulated output from no load to its limit, as a resistance, Ω.</summary>
+    public static double SlopeOhms(double volts, double limitAmps, WiringData data) => data.Assumed("regulation") * volts / limitAmps;
 
     /// <summary>What a charger's input can give at its output, W; infinite for mains and for a drawn vehicle.</summary>
     public static double InputPowerLimitWatts(Charger charger, Pack pack)

@@ -14,17 +14,15 @@ public sealed class AmpacityFinder
     internal AmpacityFinder(GatherContext context)
     {
         _context = context;
+        double loadedAmps = context.Data.Assumed("loaded_conductor");
         foreach (WiredConductor wire in context.Wiring.Of<WiredConductor>())
         {
-            if (wire.Conductor.Bundle is { } bundle && context.Box.Steady.Any(p => Math.Abs(p.Amps(wire.Element)) > LoadedAmps))
+            if (wire.Conductor.Bundle is { } bundle && context.Box.Steady.Any(p => Math.Abs(p.Amps(wire.Element)) > loadedAmps))
             {
                 _loadedInBundle[bundle.Value] = _loadedInBundle.GetValueOrDefault(bundle.Value) + 1;
             }
         }
     }
-
-    /// <summary>A conductor below this current does not count as one that heats its bundle, A: sense leads, coil feeds.</summary>
-    private const double LoadedAmps = 1;
 
     /// <summary>The question the ampacity tables are asked for a conductor.</summary>
     public AmpacityQuestion Question(Conductor conductor) => new(
@@ -40,12 +38,9 @@ public sealed class AmpacityFinder
     /// <summary>Ampacity in A; 0 where no table has the size.</summary>
     public double Amps(Conductor conductor) => Of(conductor)?.Amps ?? 0;
 
-    /// <summary>Ampacity, A, of a lead without data of its own: insulation for 75 °C, alone in the box's air or outside it.</summary>
+    /// <summary>Ampacity, A, of a lead without data of its own: the insulation assumed for leads, alone in the box's air or outside it.</summary>
     public double LeadAmps(ConductorSize size) => _context.Library.Ampacity.Rate(new AmpacityQuestion(
-        size, _context.Library.Materials["copper"], LeadInsulationCelsius, _context.HottestInsideCelsius, 1))?.Amps ?? 0;
-
-    /// <summary>Insulation taken for leads that come with a part, °C.</summary>
-    private const double LeadInsulationCelsius = 75;
+        size, _context.Library.Materials["copper"], _context.Data.Assumed("lead_insulation"), _context.HottestInsideCelsius, 1))?.Amps ?? 0;
 
     /// <summary>Smallest stocked size that carries a current where a conductor lies; null when none does.</summary>
     public ConductorSize? SizeNeeded(Conductor conductor, double amps) =>

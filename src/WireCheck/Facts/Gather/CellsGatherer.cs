@@ -9,15 +9,6 @@ namespace WireCheck.Facts.Gather;
 /// <summary>Gathers what a bank carries and how its cells share it. Its link bars are gathered as bars.</summary>
 public sealed class CellsGatherer : Gatherer<Cells>
 {
-    /// <summary>States below this part of the largest discharge say nothing about sharing: rounding and standby decide there.</summary>
-    private const double SharingFrom = 0.5;
-
-    /// <summary>
-    /// Temperature at which cells share a current worst, °C: that of their printed figures. Cold cells have more resistance
-    /// of their own, beside which the bars count less. Over hours it is the direct-current resistance that shares.
-    /// </summary>
-    private const double PrintedCelsius = 25;
-
     public override void Gather(Cells part, FactSubject subject, GatherContext context)
     {
         WiredBank bank = (WiredBank)context.Wiring[part.Id];
@@ -101,11 +92,15 @@ public sealed class CellsGatherer : Gatherer<Cells>
         }
 
         OperatingPoint[] points = [.. context.SteadyPoints().Where(p => p.Corner.HighestResistance)];
+        // Cells share worst at the temperature of their printed figures: cold ones have more resistance of their own, beside
+        // which the bars count less. Over hours it is the direct-current resistance that shares.
+        double printedCelsius = context.Data.Assumed("cell_figures");
+        double sharingFrom = context.Data.Assumed("sharing_from");
         double largest = points.Select(p => beside.Sum(b => Banks.AmpsLeaving(b, p))).DefaultIfEmpty(0).Max();
         foreach (OperatingPoint found in points)
         {
-            if (largest <= 0 || beside.Sum(b => Banks.AmpsLeaving(b, found)) < largest * SharingFrom
-                || context.States.WithCellsAt(found, PrintedCelsius) is not { } point)
+            if (largest <= 0 || beside.Sum(b => Banks.AmpsLeaving(b, found)) < largest * sharingFrom
+                || context.States.WithCellsAt(found, printedCelsius) is not { } point)
             {
                 continue;
             }

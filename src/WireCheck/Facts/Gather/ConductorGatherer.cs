@@ -86,6 +86,8 @@ public sealed class ConductorGatherer : Gatherer<Conductor>
     private static void GatherEnds(Conductor part, FactSubject subject, GatherContext context)
     {
         double area = ConductorTable.Area(part.Size.Value);
+        double under = context.Data.Assumed("end_size_under");
+        double over = context.Data.Assumed("end_size_over");
         List<string> unfit = [];
         (double Amps, string Where)? lowest = null;
         foreach ((ConductorEnd end, Description.TerminalReference at) in new[] { (part.FromEnd, part.From), (part.ToEnd, part.To) })
@@ -93,7 +95,7 @@ public sealed class ConductorGatherer : Gatherer<Conductor>
             JointClass joint = context.Library.Joints[end.Class.Value];
 
             // Gauge sizes never meet a metric limit to the last digit.
-            if (area < joint.SmallestArea * 0.97 || area > joint.LargestArea * 1.07)
+            if (area < joint.SmallestArea * (1 - under) || area > joint.LargestArea * (1 + over))
             {
                 unfit.Add(FormattableString.Invariant(
                     $"{joint.Name} at {at}, which takes {joint.SmallestArea * 1e6:0.##} to {joint.LargestArea * 1e6:0.##} mm²"));

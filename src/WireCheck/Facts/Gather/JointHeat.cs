@@ -65,9 +65,8 @@ internal static class JointHeat
         return (most, Math.Abs(most.Amps(element)));
     }
 
-    /// <summary>A class that stands one watt is a push-on contact unless solder holds it; the rest count as bolted.</summary>
     private static void Keep(FactSubject subject, JointHeatFacts facts, JointClass joint, OperatingPoint point, double watts, string where, double? rise = null) =>
-        KeepAs(subject, facts, joint.WattLimit <= 1 && !joint.Solder, point, watts, where, rise);
+        KeepAs(subject, facts, joint.HeatsAsPushOn, point, watts, where, rise);
 
     private static void KeepAs(FactSubject subject, JointHeatFacts facts, bool pushOn, OperatingPoint point, double watts, string where, double? rise = null)
     {

@@ -8,9 +8,6 @@ namespace WireCheck.Facts.Gather;
 /// <summary>Gathers a socket or plug in the wall: what it carries, what protects it, what can be touched or mixed up.</summary>
 public sealed class PortGatherer : Gatherer<Port>
 {
-    /// <summary>Ports whose nominal voltages differ by more than this part have different jobs.</summary>
-    private const double SameVoltageWithin = 0.1;
-
     public override void Gather(Port part, FactSubject subject, GatherContext context)
     {
         WiredPort port = (WiredPort)context.Wiring[part.Id];
@@ -94,6 +91,7 @@ public sealed class PortGatherer : Gatherer<Port>
             yield break;
         }
 
+        double within = context.Data.Assumed("same_voltage");
         double? own = PortFeed.NominalVolts(port, context);
         foreach (WiredPort other in context.Wiring.Of<WiredPort>())
         {
@@ -103,7 +101,7 @@ public sealed class PortGatherer : Gatherer<Port>
             }
 
             double? volts = PortFeed.NominalVolts(other, context);
-            bool differs = own is { } a && volts is { } b && Math.Abs(a - b) > SameVoltageWithin * Math.Max(a, b);
+            bool differs = own is { } a && volts is { } b && Math.Abs(a - b) > within * Math.Max(a, b);
             if (differs || other.Port.Direction.Value != part.Direction.Value)
             {
                 yield return other.Part.Id;

@@ -8,9 +8,6 @@ namespace WireCheck.Facts.Gather;
 /// <summary>Whether a hot coil closes again on a low battery.</summary>
 internal static class PullIn
 {
-    /// <summary>A coil that gets more than this part of its nominal voltage is meant to be on.</summary>
-    private const double MeantFrom = 0.5;
-
     /// <summary>
     /// Sets the lowest coil voltage before the contact moves, and the voltage the coil needs after it was held on at that
     /// voltage. Looked for at empty cells and the highest resistances, where a coil gets least.
@@ -22,6 +19,7 @@ internal static class PullIn
             return;
         }
 
+        double meantFrom = context.Data.Assumed("coil_meant_on");
         foreach (OperatingPoint point in context.SteadyPoints()
             .Where(p => p.Corner is { Charge: Charge.Empty, HighestResistance: true }))
         {
@@ -30,7 +28,7 @@ internal static class PullIn
                 ? context.States.CoilVoltsBeforeClosing(point, relay)
                 : state.CoilVolts;
             double nominal = relay.Relay.Coil.Voltage.Value.Volts;
-            if (volts is { } coil && (state.Energised || Math.Abs(coil) > MeantFrom * nominal))
+            if (volts is { } coil && (state.Energised || Math.Abs(coil) > meantFrom * nominal))
             {
                 subject.Smallest(RelayFacts.PullInVoltage, Math.Abs(coil), point);
             }

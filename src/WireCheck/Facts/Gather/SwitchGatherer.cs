@@ -8,15 +8,6 @@ namespace WireCheck.Facts.Gather;
 /// <summary>Gathers a switch's contact and what it switches.</summary>
 public sealed class SwitchGatherer : Gatherer<Switch>
 {
-    /// <summary>
-    /// A bank is named by up to a tenth more than the system it makes: four cells of 3.2 V stand in a 12 V system, eight in
-    /// a 24 V one. Common practice.
-    /// </summary>
-    private const double BankOverSystemVolts = 1.1;
-
-    /// <summary>Row of the derating table for systems above its last one, V.</summary>
-    private const double LastRowVolts = 28;
-
     public override void Gather(Switch part, FactSubject subject, GatherContext context)
     {
         WiredSwitch wired = (WiredSwitch)context.Wiring[part.Id];
@@ -40,13 +31,14 @@ public sealed class SwitchGatherer : Gatherer<Switch>
 
     private static void AddDerating(WiredSwitch wired, FactSubject subject, GatherContext context)
     {
-        double volts = context.Data.NominalBankVolts(context.Pack) / BankOverSystemVolts;
+        double volts = context.Data.NominalBankVolts(context.Pack) / context.Data.Assumed("bank_over_system");
         IReadOnlyDictionary<SwitchedLoad, double> loads = SwitchedLoads.Of(wired, context);
         double factor = loads.Sum(l => l.Value * Factor(context, volts, l.Key)) / loads.Values.Sum();
         SwitchedLoad load = loads.OrderBy(l => l.Key).MaxBy(l => l.Value).Key;
-        if (volts > LastRowVolts)
+        double last = context.Library.Switches.LastRowVolts;
+        if (volts > last)
         {
-            subject.Assume("switch derating of 28 V taken, the highest voltage of its table");
+            subject.Assume(FormattableString.Invariant($"switch derating of {last:0.#} V taken, the highest voltage of its table"));
         }
 
         subject.Set(SwitchFacts.LoadType, Word(load));
@@ -54,7 +46,7 @@ public sealed class SwitchGatherer : Gatherer<Switch>
     }
 
     private static double Factor(GatherContext context, double volts, SwitchedLoad load) =>
-        context.Library.Switches.LoadFactor(Math.Min(volts, LastRowVolts), load) ?? 1;
+        context.Library.Switches.LoadFactor(Math.Min(volts, context.Library.Switches.LastRowVolts), load) ?? 1;
 
     private static string Word(SwitchedLoad load) => load switch
     {

@@ -8,13 +8,11 @@ namespace WireCheck.Facts.Gather;
 /// <summary>Makes a subject of each stud on which two or more lugs lie.</summary>
 internal static class TerminalGatherer
 {
-    private static readonly string[] LugClasses = ["crimped-ring", "crimped-fork", "soldered-ring", "bolted"];
-
     internal static IEnumerable<FactSubject> Gather(GatherContext context)
     {
         var lugs = context.Pack.Conductors
             .SelectMany(c => new[] { (End: c.From, Class: c.FromEnd.Class.Value, c), (End: c.To, Class: c.ToEnd.Class.Value, c) })
-            .Where(l => LugClasses.Contains(l.Class, StringComparer.Ordinal))
+            .Where(l => context.Library.Joints[l.Class].Lug)
             .GroupBy(l => l.End.ToString());
         foreach (var stud in lugs.OrderBy(g => g.First().End.Position))
         {
