@@ -223,11 +223,6 @@ public sealed class OperatingPointSolver
             stable &= !sink.On || sink.InputWatts <= 0 || _solution.Voltage(sink.A, sink.B) >= ConstantPowerSink.FloorVolts;
         }
 
-        foreach (ConverterStage stage in _stages)
-        {
-            stable &= !stage.On || stage.InputWatts <= 0 || _solution.Voltage(stage.A, stage.B) >= ConstantPowerSink.FloorVolts;
-        }
-
         return stable;
     }
 
