@@ -152,12 +152,15 @@ public sealed class OperatingPointSolver
         return false;
     }
 
-    /// <summary>Raises the power from none, halving the step where Newton fails; returns the share reached.</summary>
+    /// <summary>
+    /// Raises the power from none, halving the step where Newton fails; returns the share reached. Until some share is
+    /// reached the step may become very small: what hangs behind next to nothing is told only by how far it falls.
+    /// </summary>
     private double RaisePower()
     {
         double reached = 0;
         double step = 0.25;
-        while (reached < 1 && step > 1e-4)
+        while (reached < 1 && step > (reached == 0 ? 1e-13 : 1e-4))
         {
             double next = Math.Min(1, reached + step);
             SetShare(next);

@@ -34,6 +34,7 @@ public sealed class BmsGatherer : Gatherer<Bms>
 
         SenseGuards.Gather(part, subject);
         AddCurrents(bms, subject, context);
+        SingleFaultGathering.AddStuckBms(bms, subject, context);
         SenseGathering.Add(bms, subject, context);
         BmsPortGathering.Add(bms, subject, context);
     }

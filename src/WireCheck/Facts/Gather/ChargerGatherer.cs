@@ -24,6 +24,7 @@ public sealed class ChargerGatherer : Gatherer<Charger>
         NoteIfAssumed(subject, part, part.Voltage, $"voltage {Keeping.Words(part.Voltage.Value)}");
         ChargerCharging.Add(charger, bank, subject, context);
         ChargerInput.Add(charger, subject, context);
+        SingleFaultGathering.AddLostBattery(charger, LostBatteryFacts.Charger, subject, context);
         foreach (OperatingPoint point in context.SteadyPoints())
         {
             double amps = charger.Stage is { } stage ? point.Solution.OutputCurrent(stage)

@@ -39,6 +39,7 @@ public sealed class ConductorGatherer : Gatherer<Conductor>
         context.Coordination.Gather(wire, subject);
         SecondSource.Gather(wire, subject, context);
         SenseGuards.Gather(wire, subject, context);
+        SingleFaultGathering.AddCaseTouch(wire, subject, context);
         GatherSizeNeeded(part, subject, context);
         NoteIfAssumed(subject, part, part.Insulation, "insulation");
     }

@@ -70,7 +70,17 @@ public sealed class GatherContext
     /// <summary>The box with one thing wrong at a time.</summary>
     public SingleFaultStudy SingleFaults => _singleFaults ??= new SingleFaultStudy(Box, Graph, Poles);
 
+    /// <summary>What a source does when its battery is taken away.</summary>
+    public LostBatteryStudy LostBatteries => _lostBatteries ??= new LostBatteryStudy(Box);
+
+    /// <summary>Positive conductors on the metal case.</summary>
+    public CaseTouch CaseTouch => _caseTouch ??= new CaseTouch(Box);
+
     private InrushStudy? _inrush;
+
+    private LostBatteryStudy? _lostBatteries;
+
+    private CaseTouch? _caseTouch;
 
     private SingleFaultStudy? _singleFaults;
 

@@ -16,6 +16,7 @@ public sealed class PanelGatherer : Gatherer<Panel>
         subject.SetNumber(PanelChargeFacts.OpenCircuitCold, cold.ColdVolts);
         subject.SetNumber(PanelChargeFacts.Coldest, cold.Celsius);
         NoteIfAssumed(subject, part, part.DarkLeakage, "dark leakage");
+        SingleFaultGathering.AddLostBattery(context.Wiring[part.Id], LostBatteryFacts.Panel, subject, context);
         if (context.Charging.Source(part.Id) is { } source)
         {
             AddCharge(source, cold, subject, context);

@@ -14,6 +14,7 @@ public sealed class VehicleGatherer : Gatherer<Vehicle>
         subject.SetNumber(VehicleFacts.FuseRating, part.Fuse.Value.Amperes);
         NoteIfAssumed(subject, part, part.Resistance, FormattableString.Invariant($"resistance {part.Resistance.Value.Milliohms:0.###} mΩ"));
         VehicleCharging.Add(vehicle, subject, context);
+        SingleFaultGathering.AddLostBattery(vehicle, LostBatteryFacts.Vehicle, subject, context);
         foreach (OperatingPoint point in context.SteadyPoints())
         {
             subject.Largest(VehicleFacts.Current, Math.Max(0, -point.Amps(vehicle.Element)), point);

@@ -135,7 +135,7 @@ public sealed class InrushStudy
         {
             // It is ended when most of the way is done; what it cannot reach remains in any case.
             double left = full * (1 - _box.Wiring.Data.Assumed("precharge_share"));
-            step = Math.Min(step, Math.Max(left, full - precharge.FinalVolts));
+            step = Math.Min(step, Math.Max(left, full * (1 - precharge.FinalShare)));
 
             // The precharge has been solved since and has left the contact as it needed it.
             States.SolveOpen(contact, [], _corner);

@@ -6,10 +6,11 @@ namespace WireCheck.Reports.Numbers;
 /// <summary>The shorts of a box for other programs.</summary>
 public static class FaultsJson
 {
-    /// <summary>Every place, the devices in series, what each device must break.</summary>
-    public static void Write(Stream output, string file, string pack, FaultNumbers faults) =>
+    /// <summary>Every place, the devices in series, what each device must break, the single faults.</summary>
+    public static void Write(Stream output, string file, string pack, FaultNumbers faults, IReadOnlyList<SingleFaultRow> singleFaults) =>
         NumbersJson.Write(output, file, pack, json =>
         {
+            SingleFaultJson.WriteArray(json, singleFaults);
             json.WriteStartArray("faults");
             foreach (PlaceNumbers place in faults.Places)
             {
