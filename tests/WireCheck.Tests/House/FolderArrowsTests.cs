@@ -56,7 +56,7 @@ public sealed class FolderArrowsTests
         (
             "Numbers",
             [
-                "Description", "Circuit.Elements", "Circuit", "Circuit.Solving", "Circuit.Topology", "Circuit.Wiring", "States", "Faults", "Standby", "Charging", "Facts",
+                "Description", "Circuit.Elements", "Circuit", "Circuit.Solving", "Circuit.Topology", "Circuit.Wiring", "Quantities", "Knowledge", "Heat", "States", "Faults", "Standby", "Charging", "Facts",
                 "Facts.Catalogue", "Facts.Gather",
             ]),
         ("Drawing", ["Quantities", "Description"]),

@@ -1,0 +1,106 @@
+using WireCheck.Circuit.Elements;
+using WireCheck.Circuit.Wiring;
+using WireCheck.Heat;
+using WireCheck.Knowledge;
+using WireCheck.Numbers;
+using WireCheck.States;
+using WireCheck.Tests.Facts.Gather;
+
+namespace WireCheck.Tests.States;
+
+/// <summary>Circuit and heat settled together: nothing is lost on the way, and the examples as worked by hand.</summary>
+public sealed class HeatedBoxTests
+{
+    private static readonly string[] Examples = ["market-stall-12v", "pump-house-24v", "bicycle-workshop-48v", "first-draft-12v"];
+
+    public static TheoryData<string> Names => [.. Examples];
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void What_the_parts_make_leaves_by_walls_and_openings(string name)
+    {
+        SolvedBox box = Example(name);
+        EnclosureBalance walls = new(box.Pack.Surroundings.Enclosure!, Library.Embedded);
+        HeatedBox heated = HeatedBox.Solve(box, new StateSolver(box.Wiring));
+
+        heated.Modes.Count.ShouldBe(box.Modes.Count(m => m.Steady));
+        foreach (HeatedMode mode in heated.Modes)
+        {
+            mode.PartWatts.Sum().ShouldBe(mode.InsideWatts, 1e-12 + (1e-9 * mode.InsideWatts));
+            walls.WattsLost(mode.InsideCelsius, mode.AmbientCelsius).ShouldBe(mode.InsideWatts, 1e-9 * mode.InsideWatts, mode.ToString());
+            mode.Rounds.ShouldBeLessThan(8);
+        }
+    }
+
+    [Fact]
+    public void What_leaves_the_bank_is_heat_in_the_box_and_the_load()
+    {
+        SolvedBox box = PackNumbers.Solve("box.yaml", GatheredBox.Plain).Box!;
+        HeatedMode mode = HeatedBox.Solve(box, new StateSolver(box.Wiring)).In(Modes.Everything)!;
+        WiredBank bank = box.Wiring.Of<WiredBank>().Single();
+
+        double given = -bank.CellElements.Sum(c => mode.Point.Solution.Power(c));
+        double inside = box.Wiring.Parts.Select((p, i) => p is WiredBank ? 0 : mode.PartWatts[i]).Sum()
+            + bank.LinkElements.Sum(l => mode.Point.Solution.Power(l));
+        double load = box.Wiring.Of<WiredLoad>().Sum(l => l.Elements.Sum((Element e) => mode.Point.Solution.Power(e)));
+
+        (inside + load).ShouldBe(given, 1e-9 * given);
+    }
+
+    [Theory]
+    [InlineData("market-stall-12v", Modes.Everything, 46.6, 53.6)]
+    [InlineData("market-stall-12v", "trading", 7.2, 38.7)]
+    [InlineData("market-stall-12v", "charging-mains", 5.6, 38.0)]
+    [InlineData("pump-house-24v", Modes.Everything, 24.8, 41.1)]
+    [InlineData("bicycle-workshop-48v", Modes.Everything, 52.7, 49.6)]
+    public void The_examples_are_as_warm_as_by_hand(string name, string mode, double watts, double celsius)
+    {
+        // Stall, everything: 4 cells of 1.5 × 1 mΩ at 60 A make 22 W, BMS 3.4, telephones' supply 2.9, relays 2.3, shunt 2.7, main fuse with its
+        // holder 2.8, nine metres of wire 7, contacts 3: 47 W. Walls of 3 mm plastic, 0.40 m² of sides and 0.16 m² of top, give 2.3 W/K by a film of
+        // 6 W/(m² K) inside and 9 outside, the openings 0.3: 18 K over 35 °C. Bands: watts 10 %, degrees 2 K.
+        SolvedBox box = Example(name);
+        HeatedMode heated = HeatedBox.Solve(box, new StateSolver(box.Wiring)).In(mode)!;
+
+        heated.InsideWatts.ShouldBe(watts, 0.1 * watts);
+        heated.InsideCelsius.ShouldBe(celsius, 2);
+        (heated.SimpleInsideCelsius - heated.AmbientCelsius).ShouldBe(heated.InsideCelsius - heated.AmbientCelsius, 0.35 * (celsius - 30));
+    }
+
+    [Theory]
+    [InlineData("market-stall-12v", 63.2)]
+    [InlineData("pump-house-24v", 46.0)]
+    [InlineData("bicycle-workshop-48v", 53.2)]
+    [InlineData("first-draft-12v", 129)]
+    public void The_hottest_conductor_of_each_example_is_as_by_hand(string name, double celsius)
+    {
+        // Stall, trunk of 4 AWG: 58.5² A² × 0.972 mΩ/m at 63 °C = 3.3 W/m. Its skin of π × 8.3 mm gives 6.1 W/(m² K) by radiation and 7.6 by air,
+        // 0.36 W/(K m): 9 K, and 0.8 K through the insulation, over 53.6 °C. Draft, w9 of 12 AWG at 50.7 A: 5.21 mΩ/m × 1.43 × 2570 A² =
+        // 19 W/m; a skin of π × 4 mm gives 25 W/(m² K), 0.31 W/(K m): 62 K, and 9 K through the insulation, over 58 °C. Band: 5 %.
+        HeatNumbers.Of(Example(name)).Conductors[0].Celsius.ShouldBe(celsius, 0.05 * celsius);
+    }
+
+    [Fact]
+    public void Joints_are_ranked_by_their_heat_and_drop_ohms_times_the_test_current()
+    {
+        HeatNumbers heat = HeatNumbers.Of(Example("market-stall-12v"));
+
+        heat.Joints.Zip(heat.Joints.Skip(1)).ShouldAllBe(pair => pair.First.Watts >= pair.Second.Watts);
+        foreach (JointNumbers joint in heat.Joints.Where(j => j.Amps > 0.1))
+        {
+            (joint.AgedVolts / joint.TestAmps * joint.Amps * joint.Amps).ShouldBe(joint.Watts, 1e-9 * joint.Watts);
+            joint.AgedVolts.ShouldBeGreaterThanOrEqualTo(joint.NewVolts);
+        }
+
+        // 4 AWG at bank.-: 12 mm of 0.83 mΩ/m and 15 µΩ are 25 µΩ: 0.25 mV at 10 A when new.
+        heat.Joints.First(j => j.Part == "w6" && j.Where.EndsWith("bank.-", StringComparison.Ordinal)).NewVolts.ShouldBe(0.25e-3, 0.01e-3);
+    }
+
+    [Fact]
+    public void A_named_mode_stands_alone()
+    {
+        HeatNumbers.Of(Example("market-stall-12v"), "trading").Modes.Single().Mode.ShouldBe("trading");
+    }
+
+    private static SolvedBox Example(string name) =>
+        PackNumbers.Solve(name, File.ReadAllText(Path.Combine(Golden.Root, "examples", name + ".yaml"))).Box!;
+}
