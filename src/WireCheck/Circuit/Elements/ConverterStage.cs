@@ -21,6 +21,11 @@ public sealed class ConverterStage(string name, int a, int b, int outA, int outB
 
     public double SlopeOhms { get; init; } = 1e-3;
 
+    /// <summary>
+    /// It seeks the best voltage of its input and so never lets it break down: an answer with its input below the floor is none.
+    /// </summary>
+    public bool HoldsInput { get; set; }
+
     /// <summary>Output over input power without the idle part; above 0, at most 1.</summary>
     public double Efficiency { get; init; } = 1;
 

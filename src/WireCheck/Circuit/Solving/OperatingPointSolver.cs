@@ -226,6 +226,11 @@ public sealed class OperatingPointSolver
             stable &= !sink.On || sink.InputWatts <= 0 || _solution.Voltage(sink.A, sink.B) >= ConstantPowerSink.FloorVolts;
         }
 
+        foreach (ConverterStage stage in _stages)
+        {
+            stable &= !stage.On || !stage.HoldsInput || _solution.Voltage(stage.A, stage.B) >= ConstantPowerSink.FloorVolts;
+        }
+
         return stable;
     }
 

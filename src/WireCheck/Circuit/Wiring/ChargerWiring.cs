@@ -53,6 +53,7 @@ public sealed class WiredCharger : WiredPart
         if (Stage is not null && Feed is not null)
         {
             Stage.PowerLimitWatts = Stage.Efficiency * Feed.InputWatts();
+            Stage.HoldsInput = Stage.PowerLimitWatts > 0;
         }
     }
 
