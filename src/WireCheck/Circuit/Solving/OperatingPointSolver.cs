@@ -218,21 +218,7 @@ public sealed class OperatingPointSolver
     /// On the stable branch more current means less voltage at every part: no pivot is negative, and no constant-power
     /// part sits below its floor.
     /// </summary>
-    private bool IsStable()
-    {
-        bool stable = _equations.Factor.NegativePivots == 0;
-        foreach (ConstantPowerSink sink in _sinks)
-        {
-            stable &= !sink.On || sink.InputWatts <= 0 || _solution.Voltage(sink.A, sink.B) >= ConstantPowerSink.FloorVolts;
-        }
-
-        foreach (ConverterStage stage in _stages)
-        {
-            stable &= !stage.On || !stage.HoldsInput || _solution.Voltage(stage.A, stage.B) >= ConstantPowerSink.FloorVolts;
-        }
-
-        return stable;
-    }
+    private bool IsStable() => _equations.Factor.NegativePivots == 0 && StableInputs.Hold(_sinks, _stages, _solution);
 
     /// <summary>
     /// Full steps first: across the corner of a straight-line element what is left over may grow for a moment, and a full step
