@@ -5,6 +5,8 @@ using WireCheck.Facts.Catalogue;
 using WireCheck.Facts.Gather;
 using WireCheck.Findings;
 using WireCheck.Reports;
+using WireCheck.Reports.Pages;
+using WireCheck.Reports.Svg;
 using WireCheck.Rules;
 using WireCheck.Text;
 
@@ -24,11 +26,11 @@ public sealed record CheckOutcome(Report? Report, IReadOnlyList<Problem> Problem
 /// The front door: text in, verdict out. Text becomes a description, its circuit is solved and gives facts, rules
 /// judge them, and judgements become findings.
 /// </summary>
-/// <param name="gather">Description to the facts of its solved circuit.</param>
-public sealed class PackCheck(Func<Pack, FactTable> gather)
+/// <param name="solve">Description to its solved circuit.</param>
+public sealed class PackCheck(Func<Pack, GatherContext> solve)
 {
     /// <summary>The check as the tool makes it.</summary>
-    public static PackCheck Standard { get; } = new(BoxFacts.Gather);
+    public static PackCheck Standard { get; } = new(BoxFacts.Solve);
 
     /// <summary>Judges one description. Wrong input gives problems, never an exception.</summary>
     /// <param name="file">Name of the file as messages print it.</param>
@@ -56,13 +58,16 @@ public sealed class PackCheck(Func<Pack, FactTable> gather)
             return Wrong(problems);
         }
 
-        FactTable facts = gather(pack);
+        GatherContext box = solve(pack);
+        FactTable facts = BoxFacts.Gather(box);
         Judgements judgements = RuleEngine.Judge(facts, sets, settings, problems, stop);
         FindingList findings = FindingList.Make(judgements, pack.Waivers, facts.Pack, sets, settings, options.Today, problems);
         return problems.IsEmpty
             ? new CheckOutcome(new Report(file, pack.Title.Value, findings, facts, Cautions.Read())
             {
                 Drawing = new Lazy<PlacedDrawing>(() => WiringDrawing.Of(pack, facts)),
+                MakePages = new Lazy<IReadOnlyList<NumbersPage>>(() => BoxPages.Of(box)),
+                MakePlots = new Lazy<IReadOnlyList<ReportPlot>>(() => BoxPages.PlotsOf(box, facts)),
             }, [])
             : Wrong(problems);
     }

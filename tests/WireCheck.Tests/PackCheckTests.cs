@@ -38,9 +38,7 @@ public class PackCheckTests
     [Fact]
     public void A_box_without_rule_sets_is_judged_by_the_default_one_and_reported()
     {
-        PackCheck check = new(_ => new FactTable(new FactSubject(FactCatalogue.PackKind, "pack", new Position("box.yaml", 1, 1)), []));
-
-        CheckOutcome outcome = check.Check("box.yaml", "pack: Box\nlanguage: 1\n" + Cells, Options);
+        CheckOutcome outcome = PackCheck.Standard.Check("box.yaml", "pack: Box\nlanguage: 1\n" + Cells, Options);
 
         outcome.Problems.ShouldBeEmpty();
         outcome.Report.ShouldNotBeNull().PackTitle.ShouldBe("Box");

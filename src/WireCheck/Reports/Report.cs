@@ -2,6 +2,7 @@ using WireCheck.Drawing;
 using WireCheck.Facts;
 using WireCheck.Findings;
 using WireCheck.Reports.Pages;
+using WireCheck.Reports.Svg;
 
 namespace WireCheck.Reports;
 
@@ -24,6 +25,14 @@ public sealed record Report(
     public Lazy<IReadOnlyList<NumbersPage>>? MakePages { init => _pages = value; }
 
     private readonly Lazy<IReadOnlyList<NumbersPage>>? _pages;
+
+    /// <summary>Plots, made when a report asks for them.</summary>
+    public IReadOnlyList<ReportPlot> Plots => _plots?.Value ?? [];
+
+    /// <summary>Makes <see cref="Plots"/>.</summary>
+    public Lazy<IReadOnlyList<ReportPlot>>? MakePlots { init => _plots = value; }
+
+    private readonly Lazy<IReadOnlyList<ReportPlot>>? _plots;
 
     /// <summary>The tool's name, as every output writes it.</summary>
     public const string ToolName = "wirecheck";

@@ -10,12 +10,18 @@ namespace WireCheck.Facts.Gather;
 public static class BoxFacts
 {
     /// <summary>Solves a box in every state and gathers its facts.</summary>
-    public static FactTable Gather(Pack pack) => Gather(SolvedBox.Solve(pack, new WiringData(Library.Embedded)));
+    public static FactTable Gather(Pack pack) => Gather(Solve(pack));
+
+    /// <summary>Solves a box in every state, ready to gather from.</summary>
+    public static GatherContext Solve(Pack pack) => new(SolvedBox.Solve(pack, new WiringData(Library.Embedded)));
 
     /// <summary>Gathers the facts of a solved box: the pack, each part and conductor, each stud with several lugs.</summary>
-    public static FactTable Gather(SolvedBox box)
+    public static FactTable Gather(SolvedBox box) => Gather(new GatherContext(box));
+
+    /// <summary>The same from a box that others gather from too.</summary>
+    public static FactTable Gather(GatherContext context)
     {
-        GatherContext context = new(box);
+        SolvedBox box = context.Box;
         List<FactSubject> subjects = [];
         foreach (Part part in box.Pack.Parts.Concat(box.Pack.Conductors))
         {

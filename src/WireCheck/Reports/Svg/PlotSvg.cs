@@ -9,6 +9,7 @@ internal static class PlotSvg
 {
     /// <summary>The style of plots on a page.</summary>
     internal const string Style = """
+
         .plot { font: 11px "DejaVu Sans Mono", Consolas, Menlo, monospace; color: CanvasText; }
         .plot text { fill: currentColor; }
         .plot .grid { stroke: currentColor; stroke-width: 0.4; opacity: 0.35; }

@@ -52,8 +52,8 @@ internal sealed class ReportModel(Report report, int place, TemplateTarget targe
             ("drawing", target == TemplateTarget.Html && report.Drawing is { } drawing
                 ? DrawingSvg.Write(drawing.Value, report.PackTitle, report.Findings.Findings, _suffix, ownStyle: false)
                 : null),
-            ("drawing_style", target == TemplateTarget.Html ? DrawingSvg.Style : null),
-            ("plots", List([])),
+            ("drawing_style", target == TemplateTarget.Html ? DrawingSvg.Style + PlotSvg.Style : null),
+            ("plots", List(target == TemplateTarget.Html ? report.Plots.Select(OfPlot) : [])),
             ("cautions", List(report.Cautions.Select(c => (object)escape(c)))));
     }
 
@@ -132,6 +132,10 @@ internal sealed class ReportModel(Report report, int place, TemplateTarget targe
         ("words", escape(Words(fact.Value, fact.Definition.Unit))),
         ("place", fact.Place is { } place ? escape($"{place.Mode}, {place.Corner}") : null),
         ("means", escape(fact.Definition.Sentence)));
+
+    private ScriptObject OfPlot(ReportPlot plot, int number) => Map(
+        ("title", escape(plot.Title)),
+        ("svg", plot.Draw(FormattableString.Invariant($"plot-{number}{_suffix}"))));
 
     private ScriptObject OfPage(NumbersPage page) => Map(
         ("id", escape(page.Id)),
