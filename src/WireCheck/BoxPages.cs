@@ -22,6 +22,7 @@ internal static class BoxPages
             Page("faults", "Short circuits and single faults", title, w => FaultsText.Write(w, title, FaultNumbers.Of(context.Box))),
             Page("states", "What each switch leaves live", title, w => StatesText.Write(w, title, SwitchingStudy.Of(context.Pack, context.Data))),
             Page("standby", "Standby", title, w => NumbersText.WriteStandby(w, title, StandbyNumbers.Of(context.Box))),
+            Page("heat", "Heat", title, w => HeatText.Write(w, title, HeatNumbers.Of(context.Box))),
             Page("charging", "Charging", title, w => ChargingText.Write(w, title, ChargingNumbers.Of(context.Box))),
         ];
     }

@@ -1,5 +1,3 @@
-using WireCheck.Facts;
-using WireCheck.Facts.Catalogue;
 using WireCheck.Text;
 
 namespace WireCheck.Tests;
