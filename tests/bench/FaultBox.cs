@@ -21,7 +21,7 @@ internal static class FaultBox
         text.Append("pack: Generated\nlanguage: 1\nsurroundings: {ambient: {from: 5 °C, to: 35 °C}}\n");
         text.Append("defaults: {conductor: {material: copper, insulation: pvc-105, ends: crimped-ring}}\n");
         text.Append("cells:\n  bank: {part: lfp-prismatic-100ah, series: 4, parallel: 1, links: {section: 20 x 2 mm, length: 70 mm}}\n");
-        Section(text, "fuses", branches, i => FormattableString.Invariant($"f{i}: {{part: blade, rating: {new[] { 5, 10, 15, 20 }[i % 4]} A}}"), "main: {part: class-t, rating: 100 A}");
+        Section(text, "fuses", branches, i => FormattableString.Invariant($"f{i}: {{part: blade, rating: {5 * (1 + (i % 4))} A}}"), "main: {part: class-t, rating: 100 A}");
         Section(text, "switches", branches, i => $"s{i}: {{part: panel-rocker}}");
         Section(text, "busbars", 2 * bars, i => $"{(i < bars ? $"p{i}" : $"n{i - bars}")}: {{section: 20 x 3 mm, length: 200 mm}}");
         Section(text, "loads", branches, i => $"l{i}: {{power: 10 W}}");

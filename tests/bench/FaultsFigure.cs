@@ -105,7 +105,7 @@ internal static class FaultsFigure
                 case Contact contact:
                     deck.Append(CultureInfo.InvariantCulture, $"R{element.Index} {element.A} {element.B} {contact.Ohms:R}\n");
                     break;
-                case Source source:
+                case Circuit.Elements.Source source:
                     deck.Append(CultureInfo.InvariantCulture, $"I{element.Index} {element.B} {element.A} {source.Emf / source.Ohms:R}\nR{element.Index} {element.A} {element.B} {source.Ohms:R}\n");
                     break;
             }
