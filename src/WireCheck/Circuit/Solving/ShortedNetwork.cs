@@ -16,8 +16,8 @@ internal sealed class ShortedNetwork
     /// </summary>
     internal const double OpenedFactor = 1e9;
 
-    /// <summary>Left over at any node, as a part of the fault current; and at least the solver's own limit.</summary>
-    private const double Tolerance = 1e-11;
+    /// <summary>Newton goes on to this much left over at any node while it still helps, A: a branch of microamperes wants it too.</summary>
+    private const double Aim = 1e-12;
 
     /// <summary>A changed slope counts as a term of its own from this share of the node's conductance; smaller ones only slow Newton.</summary>
     private const double SmallestShare = 1e-4;
@@ -211,8 +211,6 @@ internal sealed class ShortedNetwork
 
     /// <summary>What may be left over at a node for the answer to count, A.</summary>
     private double Enough => OperatingPointSolver.LargestResidualAmps * Math.Max(1, Math.Abs(ShortAmps));
-
-    private double Aim => Math.Max(OperatingPointSolver.LargestResidualAmps / 10, Tolerance * Math.Abs(ShortAmps));
 
     /// <summary>One step of Newton's method on the factor of the network as it stood.</summary>
     private double Improve(double worst, bool damped)
