@@ -50,7 +50,7 @@ public static class ElectricKinds
         new("hp", v => UnitsNet.Power.FromMechanicalHorsepower(v)),
     ]);
 
-    public static QuantityKind<Energy> Energy { get; } = new("an energy", "50 J", e => e.Joules,
+    public static QuantityKind<UnitsNet.Energy> Energy { get; } = new("an energy", "50 J", e => e.Joules,
     [
         new("J", v => UnitsNet.Energy.FromJoules(v)),
         new("kJ", v => UnitsNet.Energy.FromKilojoules(v)),

@@ -14,7 +14,7 @@ public static class QuantityKinds
         [typeof(ElectricResistance)] = ElectricKinds.Resistance,
         [typeof(LinearResistance)] = ElectricKinds.LinearResistance,
         [typeof(Power)] = ElectricKinds.Power,
-        [typeof(Energy)] = ElectricKinds.Energy,
+        [typeof(UnitsNet.Energy)] = ElectricKinds.Energy,
         [typeof(ElectricCapacitance)] = ElectricKinds.Capacitance,
         [typeof(ElectricCharge)] = ElectricKinds.Charge,
         [typeof(JouleIntegral)] = ElectricKinds.JouleIntegral,

@@ -40,7 +40,7 @@ internal sealed class ShelfClock(BoxWiring wiring)
         {
             Cells cells = bank.Cells;
             Chemistry chemistry = Library.Chemistries[cells.Chemistry.Value];
-            double cutOff = (BmsOf(bank)?.Bms.CellCutoff.Value.From ?? cells.Window.Value.From).Volts;
+            double cutOff = (BankBms.Of(wiring, _graph, bank)?.Bms.CellCutoff.Value.From ?? cells.Window.Value.From).Volts;
             double left = chemistry.ChargeAt(cutOff);
             double full = Coulombs(cells);
             double usable = full * wiring.Data.Assumed("usable_capacity");
@@ -104,20 +104,6 @@ internal sealed class ShelfClock(BoxWiring wiring)
         }
 
         return most;
-    }
-
-    private WiredBms? BmsOf(WiredBank bank)
-    {
-        foreach (WiredBms bms in wiring.Of<WiredBms>())
-        {
-            string pole = bms.Bms.Side.Value == BmsSide.Low ? "-" : "+";
-            if (Reach.From(_graph, bms.Path.A, e => e.PartId != bms.Part.Id)[wiring.Node(bank.Part.Id, pole)])
-            {
-                return bms;
-            }
-        }
-
-        return null;
     }
 
     private OperatingPoint? AfterCutOff(OperatingPoint point, double stateOfCharge)

@@ -72,5 +72,20 @@ public sealed class BoxMode
         SurgingInverter = SurgingInverter,
     };
 
+    /// <summary>The same mode with other powers and sources.</summary>
+    public BoxMode With(IReadOnlyDictionary<string, double> watts, IReadOnlyDictionary<string, SourceState> sources) => new()
+    {
+        Id = Id,
+        Words = Words,
+        Added = Added,
+        Steady = Steady,
+        ClosedSwitches = ClosedSwitches,
+        Sources = sources,
+        Loads = Loads,
+        Watts = watts,
+        OutletsAtRatedPower = OutletsAtRatedPower,
+        SurgingInverter = SurgingInverter,
+    };
+
     public override string ToString() => Id;
 }

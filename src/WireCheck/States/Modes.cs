@@ -150,6 +150,15 @@ public static class Modes
             }
         }
 
+        // A controller that is wired to its panel and to the bank works whenever the panel is plugged in.
+        foreach (Charger charger in pack.Of<Charger>())
+        {
+            if (charger.At is null && Feeders(pack, charger).Any(f => sources.ContainsKey(f.Id)))
+            {
+                sources[charger.Id] = SourceState.Powered;
+            }
+        }
+
         return sources;
     }
 

@@ -43,24 +43,30 @@ public sealed class FolderArrowsTests
             [
                 "Description", "Circuit.Elements", "Circuit", "Circuit.Solving", "Circuit.Wiring", "Circuit.Topology", "States",
             ]),
+        (
+            "Energy",
+            [
+                "Quantities", "Knowledge", "Description", "Circuit.Elements", "Circuit", "Circuit.Solving", "Circuit.Wiring",
+                "Circuit.Topology", "States", "Charging",
+            ]),
         ("Facts", ["Text"]),
         ("Facts.Catalogue", ["Facts"]),
         (
             "Facts.Gather",
             [
                 "Text", "Physics", "Quantities", "Knowledge", "Description", "Circuit.Elements", "Circuit", "Circuit.Solving",
-                "Circuit.Wiring", "Circuit.Topology", "Heat", "States", "Standby", "Faults", "Charging", "Switching", "Facts", "Facts.Catalogue",
+                "Circuit.Wiring", "Circuit.Topology", "Heat", "States", "Standby", "Faults", "Charging", "Switching", "Energy", "Facts", "Facts.Catalogue",
             ]),
         ("Rules", ["Text", "Quantities", "Knowledge", "Facts"]),
         ("Findings", ["Text", "Knowledge", "Description", "Facts", "Rules"]),
         (
             "Numbers",
             [
-                "Description", "Circuit.Elements", "Circuit", "Circuit.Solving", "Circuit.Topology", "Circuit.Wiring", "Quantities", "Knowledge", "Heat", "States", "Faults", "Standby", "Charging", "Facts",
+                "Description", "Circuit.Elements", "Circuit", "Circuit.Solving", "Circuit.Topology", "Circuit.Wiring", "Quantities", "Knowledge", "Heat", "States", "Faults", "Standby", "Charging", "Energy", "Facts",
                 "Facts.Catalogue", "Facts.Gather",
             ]),
         ("Drawing", ["Quantities", "Description"]),
-        ("Reports", ["Text", "Quantities", "Knowledge", "Switching", "Facts", "Facts.Catalogue", "Rules", "Findings", "Numbers", "Standby", "Drawing"]),
+        ("Reports", ["Text", "Quantities", "Knowledge", "Switching", "Facts", "Facts.Catalogue", "Rules", "Findings", "Numbers", "Standby", "Energy", "Drawing"]),
         ("Explaining", ["Text", "Knowledge", "Facts", "Facts.Catalogue", "Rules", "Reports"]),
         (
             FrontDoors,

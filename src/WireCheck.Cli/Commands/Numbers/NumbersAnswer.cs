@@ -16,7 +16,7 @@ internal sealed record NumbersRequest(string File, SolvedBox Box, string? Mode)
 internal abstract class NumbersAnswer
 {
     /// <summary>Every WHAT, in the order of the help.</summary>
-    internal static IReadOnlyList<NumbersAnswer> All { get; } = [new ModesAnswer(), new FaultsAnswer(), new StandbyAnswer(), new ChargingAnswer(), new StatesAnswer(), new HeatAnswer()];
+    internal static IReadOnlyList<NumbersAnswer> All { get; } = [new ModesAnswer(), new FaultsAnswer(), new StandbyAnswer(), new ChargingAnswer(), new StatesAnswer(), new HeatAnswer(), new EnergyAnswer()];
 
     /// <summary>The word on the command line.</summary>
     internal abstract string Name { get; }

@@ -124,8 +124,11 @@ public sealed class WiringData(Library library)
 
     /// <summary>Nominal voltage of the first bank, V.</summary>
     public double NominalBankVolts(Pack pack) => pack.Of<Cells>().FirstOrDefault() is { } bank
-        ? Library.Chemistries[bank.Chemistry.Value].Voltages.Nominal * bank.Series.Value
+        ? NominalVolts(bank)
         : 0;
+
+    /// <summary>Nominal voltage of a bank, V.</summary>
+    public double NominalVolts(Cells bank) => Library.Chemistries[bank.Chemistry.Value].Voltages.Nominal * bank.Series.Value;
 
     /// <summary>Resistance of one core of a load's own lead, Ω, warm copper.</summary>
     public double LeadOhms(LoadLead lead) =>

@@ -15,7 +15,7 @@ public sealed class Resistor : Part
     public required Given<Power> Power { get; init; }
 
     /// <summary>Energy of a single pulse it stands; null when the maker gives none.</summary>
-    public Given<Energy>? Pulse { get; init; }
+    public Given<UnitsNet.Energy>? Pulse { get; init; }
 
     public override IReadOnlyList<string> Terminals => ["1", "2"];
 
@@ -26,6 +26,6 @@ public sealed class Resistor : Part
         ClassName = r.ClassName,
         Resistance = r.Required<ElectricResistance>("resistance", example: "22 Ω"),
         Power = r.Required<Power>("power", example: "25 W"),
-        Pulse = r.Optional<Energy>("pulse"),
+        Pulse = r.Optional<UnitsNet.Energy>("pulse"),
     };
 }

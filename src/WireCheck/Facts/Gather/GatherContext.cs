@@ -2,6 +2,7 @@ using WireCheck.Charging;
 using WireCheck.Circuit.Topology;
 using WireCheck.Circuit.Wiring;
 using WireCheck.Description;
+using WireCheck.Energy;
 using WireCheck.Faults;
 using WireCheck.Faults.Inrush;
 using WireCheck.Faults.SingleFaults;
@@ -93,6 +94,11 @@ public sealed class GatherContext
     /// </summary>
     public double HottestInsideCelsius => Math.Min(
         Heat.HottestInsideCelsius, Math.Max(Data.Assumed("hottest_inside"), Pack.Surroundings.Ambient.Value.To.DegreesCelsius));
+
+    /// <summary>How long the box runs and charges.</summary>
+    public EnergyStudy Energy => _energy ??= new EnergyStudy(Box, Graph);
+
+    private EnergyStudy? _energy;
 
     /// <summary>Shorts at every place.</summary>
     public FaultStudy Faults => _faults ??= FaultStudy.Of(new FaultInput(
