@@ -2,6 +2,7 @@ using WireCheck.Facts;
 using WireCheck.Facts.Catalogue;
 using WireCheck.Facts.Gather;
 using WireCheck.Numbers;
+using WireCheck.Quantities;
 using WireCheck.Reports.Numbers;
 using WireCheck.Reports.Pages;
 using WireCheck.Reports.Svg;
@@ -22,6 +23,7 @@ internal static class BoxPages
             Page("faults", "Short circuits and single faults", title, w => FaultsText.Write(w, title, FaultNumbers.Of(context.Box))),
             Page("states", "What each switch leaves live", title, w => StatesText.Write(w, title, SwitchingStudy.Of(context.Pack, context.Data))),
             Page("standby", "Standby", title, w => NumbersText.WriteStandby(w, title, StandbyNumbers.Of(context.Box))),
+            Page("energy", "Runtime and energy", title, w => EnergyText.Write(w, title, EnergyNumbers.Of(context.Box))),
             Page("heat", "Heat", title, w => HeatText.Write(w, title, HeatNumbers.Of(context.Box))),
             Page("charging", "Charging", title, w => ChargingText.Write(w, title, ChargingNumbers.Of(context.Box))),
         ];
@@ -38,6 +40,16 @@ internal static class BoxPages
             plots.Add(new ReportPlot(plot.Title, id => PlotSvg.Write(plot, id)));
         }
 
+        foreach (PathNumbers path in PathNumbers.Of(context))
+        {
+            plots.Add(PathPlot(path));
+        }
+
+        if (ChargePlot.Of(EnergyNumbers.Of(context.Box).Days) is { } charge)
+        {
+            plots.Add(new ReportPlot(charge.Title, id => PlotSvg.Write(charge, id)));
+        }
+
         if (StandbyNumbers.Of(context.Box).States is [{ Consumers.Count: > 0 } stored, ..])
         {
             string title = $"Who draws while the box is {stored.Mode}";
@@ -46,6 +58,15 @@ internal static class BoxPages
         }
 
         return plots;
+    }
+
+    /// <summary>Where the voltage stays on the way to a load.</summary>
+    private static ReportPlot PathPlot(PathNumbers path)
+    {
+        double lost = path.Steps.Sum(s => s.Volts);
+        string title = $"{path.Load}: {QuantityText.WithPrefix(lost, "V")} lost on the way, {QuantityText.WithPrefix(path.Volts, "V")} left ({path.Mode}, {path.Corner})";
+        return new ReportPlot(title, id => ShareBars.Write(
+            title, id, [.. path.Steps.Select(s => (s.Part, lost > 0 ? s.Volts / lost : 0, s.Volts))], "V"));
     }
 
     /// <summary>A page of what a study writes; its first line, the title of the box, stands on the report already.</summary>

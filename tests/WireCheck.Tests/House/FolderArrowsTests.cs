@@ -72,7 +72,7 @@ public sealed class FolderArrowsTests
             FrontDoors,
             [
                 "Text", "Quantities", "Knowledge", "Description", "Circuit.Wiring", "States", "Facts", "Facts.Catalogue", "Facts.Gather",
-                "Rules", "Findings", "Switching", "Standby", "Charging", "Faults", "Numbers", "Drawing", "Reports",
+                "Rules", "Findings", "Switching", "Standby", "Charging", "Faults", "Energy", "Numbers", "Drawing", "Reports",
             ]),
     ];
 

@@ -4,7 +4,7 @@ using static WireCheck.Reports.Svg.SvgText;
 
 namespace WireCheck.Reports.Svg;
 
-/// <summary>Shares of a whole as bars, largest first, each with its amount.</summary>
+/// <summary>Shares of a whole as bars, in the order given, each with its amount.</summary>
 internal static class ShareBars
 {
     private const double Row = 22;
