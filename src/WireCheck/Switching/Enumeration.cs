@@ -4,13 +4,16 @@ namespace WireCheck.Switching;
 
 /// <summary>
 /// Goes through every state of the switches for one way of plugging. Neighbouring states differ by one contact and start
-/// from each other's voltages, on one symbolic factor; relays are settled from rest and from pulled in.
+/// from each other's voltages, on one symbolic factor; relays are settled from rest and, where one could hold, from pulled
+/// in.
 /// </summary>
 internal sealed class Enumeration
 {
     private readonly SwitchedBox _box;
     private readonly Settling _settling;
     private readonly LiveTester _tester;
+    private readonly MatteringSwitches _mattering;
+    private readonly Dictionary<ulong, int> _solved = [];
     private readonly byte[] _here;
     private Action<SettledState>? _settled;
     private Action<SettledState, byte[]>? _marked;
@@ -20,6 +23,7 @@ internal sealed class Enumeration
         _box = box;
         _settling = new Settling(box);
         _tester = new LiveTester(box);
+        _mattering = new MatteringSwitches(box);
         _here = new byte[box.Points.Count];
         States = SwitchStates.For(box.Switches.Length, ~box.AllClosed);
     }
@@ -31,9 +35,15 @@ internal sealed class Enumeration
 
     internal LiveTester Tester => _tester;
 
-    /// <summary>Solves every state.</summary>
+    /// <summary>The closed switches that make a difference in a state, one bit each, as things were plugged last.</summary>
+    internal ulong Mattering(ulong closed) => _mattering.Of(closed);
+
+    /// <summary>
+    /// Solves every state. Of states that differ only by switches that make no difference one is solved, that of the fewest
+    /// closed switches.
+    /// </summary>
     /// <param name="plugs">What is plugged.</param>
-    /// <param name="settled">Sees each settled state, and both ends where a relay has two, before any burden is on.</param>
+    /// <param name="settled">Sees each solved state, and both ends where a relay has two, before any burden is on.</param>
     /// <param name="marked">Sees the same with what is live in it; voltages then mean nothing any more.</param>
     /// <returns>For each state in turn a mark for each point: 1 where it is live, however the relays stood before.</returns>
     internal byte[] Run(PlugCase plugs, Action<SettledState>? settled = null, Action<SettledState, byte[]>? marked = null)
@@ -42,10 +52,21 @@ internal sealed class Enumeration
         byte[] live = new byte[States.Length * points];
         (_settled, _marked) = (settled, marked);
         _box.Plug(plugs);
+        _mattering.LookAtPlugs();
+        _solved.Clear();
         SettledState? state = null;
         for (int i = 0; i < States.Length; i++)
         {
-            Solve(plugs, States[i], live.AsSpan(i * points, points), ref state);
+            ulong matters = _mattering.Of(States[i]);
+            Span<byte> here = live.AsSpan(i * points, points);
+            if (_solved.TryGetValue(matters, out int same))
+            {
+                live.AsSpan(same * points, points).CopyTo(here);
+                continue;
+            }
+
+            _solved.Add(matters, i);
+            Solve(plugs, matters, here, ref state);
         }
 
         return live;
@@ -54,27 +75,28 @@ internal sealed class Enumeration
     private void Solve(PlugCase plugs, ulong closed, Span<byte> live, ref SettledState? state)
     {
         _box.SetSwitches(closed);
-        ulong pulledIn = 0;
-        bool held = false;
-        if (_box.Relays.Length > 0)
-        {
-            _settling.FromPulledIn();
-            pulledIn = _settling.Energised();
-            held = AnyChatters() == 0;
-        }
-
         Solution solution = _settling.FromRest();
         ulong atRest = _settling.Energised();
         ulong chattering = AnyChatters();
-        held &= chattering == 0 && pulledIn != atRest;
+        ulong mayHold = _mattering.MayHold;
+        ulong pulledIn = atRest;
+
+        // From pulled in it can end otherwise only where a relay that something could hold has not pulled in by itself.
+        if (chattering == 0 && ((mayHold & ~atRest) != 0 || _settling.AnyGivenUp))
+        {
+            _settling.FromPulledIn(mayHold);
+            pulledIn = AnyChatters() == 0 ? _settling.Energised() : atRest;
+            solution = _settling.FromRest();
+        }
+
         state ??= new SettledState { Plugs = plugs, Solution = solution, Running = _settling.Running };
         (state.Closed, state.HeldIn, state.Energised) = (closed, false, atRest);
-        (state.Chattering, state.TwoStates) = (chattering, held ? pulledIn ^ atRest : 0);
+        (state.Chattering, state.TwoStates, state.Started) = (chattering, pulledIn ^ atRest, mayHold);
         Look(state, live);
-        if (held)
+        if (pulledIn != atRest)
         {
             // The other end is solved again, since the burdens and the first end have overwritten it.
-            _settling.FromPulledIn();
+            _settling.FromPulledIn(mayHold);
             (state.HeldIn, state.Energised) = (true, pulledIn);
             Look(state, live);
         }

@@ -14,6 +14,9 @@ public sealed class SettledState
     /// <summary>True for the second of two ends: relays started pulled in and held otherwise than from rest.</summary>
     public bool HeldIn { get; set; }
 
+    /// <summary>Relays that started pulled in for the second end, one bit each.</summary>
+    public ulong Started { get; set; }
+
     /// <summary>Relays that are pulled in, one bit each.</summary>
     public ulong Energised { get; set; }
 

@@ -56,6 +56,9 @@ internal sealed class Settling
     /// <summary>Converters and inverters that run, in the order of the box's inputs.</summary>
     internal IReadOnlyList<bool> Running => _running;
 
+    /// <summary>True when something started and could not go on in the last state.</summary>
+    internal bool AnyGivenUp => Array.IndexOf(_givenUp, true) >= 0;
+
     /// <summary>Voltage across a coil, 86 above 85, V.</summary>
     internal double CoilVolts(int relay, Solution solution) => solution.Voltage(_plus[relay], _minus[relay]);
 
@@ -80,7 +83,7 @@ internal sealed class Settling
     /// <summary>Settles from relays at rest and nothing running.</summary>
     internal Solution FromRest()
     {
-        Start(energised: false);
+        Start(pulledIn: 0);
         return Follow(_box.Solver.Solve());
     }
 
@@ -88,9 +91,10 @@ internal sealed class Settling
     /// Settles from relays held in: what they feed starts first, so that a coil that a converter feeds is seen to hold, then
     /// they are let go.
     /// </summary>
-    internal Solution FromPulledIn()
+    /// <param name="pulledIn">The relays that start held in, one bit each.</param>
+    internal Solution FromPulledIn(ulong pulledIn)
     {
-        Start(energised: true);
+        Start(pulledIn);
         Solution solution = _box.Solver.Solve();
         for (int round = 0; round < MostRounds && StartAndStop(solution); round++)
         {
@@ -108,14 +112,14 @@ internal sealed class Settling
         return Follow(_box.Solver.Solve());
     }
 
-    private void Start(bool energised)
+    private void Start(ulong pulledIn)
     {
         Array.Clear(_changes);
         Array.Clear(_chatters);
         Array.Clear(_givenUp);
-        foreach (WiredRelay relay in _relays)
+        for (int i = 0; i < _relays.Length; i++)
         {
-            relay.Energised = energised;
+            _relays[i].Energised = (pulledIn & (1UL << Math.Min(i, 63))) != 0;
         }
 
         for (int i = 0; i < _inputs.Length; i++)
@@ -176,6 +180,7 @@ internal sealed class Settling
     private bool StartAndStop(Solution solution)
     {
         bool moved = solution.Outcome == SolveOutcome.Collapsed && GiveUp(solution);
+        bool stopped = moved;
         for (int i = 0; i < _inputs.Length; i++)
         {
             IPoweredInput input = _inputs[i];
@@ -195,7 +200,14 @@ internal sealed class Settling
             {
                 input.On = runs;
                 moved = true;
+                stopped |= !runs;
             }
+        }
+
+        if (stopped)
+        {
+            // Nothing else may hold up the output of what has stopped.
+            _box.Solver.ForgetIslands();
         }
 
         return moved;

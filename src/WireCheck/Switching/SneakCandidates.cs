@@ -8,8 +8,9 @@ namespace WireCheck.Switching;
 /// <param name="Plugs">What is plugged.</param>
 /// <param name="Closed">Closed switches.</param>
 /// <param name="HeldIn">True for the end of relays that started pulled in.</param>
+/// <param name="Started">Those relays, one bit each.</param>
 /// <param name="TwoStates">Relays that have two ends in it.</param>
-internal sealed record CandidateState(PlugCase Plugs, ulong Closed, bool HeldIn, ulong TwoStates);
+internal sealed record CandidateState(PlugCase Plugs, ulong Closed, bool HeldIn, ulong Started, ulong TwoStates);
 
 /// <summary>
 /// Notes, while the states go by, for each part the state of fewest closed switches in which it is live without a plain
@@ -124,7 +125,7 @@ internal sealed class SneakCandidates
     {
         if (kept[i] is not { } held || BitOperations.PopCount(state.Closed) < BitOperations.PopCount(held.Closed))
         {
-            kept[i] = new CandidateState(state.Plugs, state.Closed, state.HeldIn, state.TwoStates);
+            kept[i] = new CandidateState(state.Plugs, state.Closed, state.HeldIn, state.Started, state.TwoStates);
         }
     }
 }

@@ -238,7 +238,7 @@ internal sealed class SneakFinder
     {
         _box.Plug(state.Plugs);
         _box.SetSwitches(state.Closed);
-        return state.HeldIn ? _settling.FromPulledIn() : _settling.FromRest();
+        return state.HeldIn ? _settling.FromPulledIn(state.Started) : _settling.FromRest();
     }
 
     private static List<string> Names(IEnumerable<LoopStep> steps, HashSet<Element> of)
