@@ -60,6 +60,7 @@ internal sealed class HeatLoop
     {
         double inside = _ambient;
         double[] celsius = new double[_wires.Length];
+        HeatedMode? cooler = null;
         for (int round = 1; ; round++)
         {
             OperatingPoint point = SolveAt(mode, corner, inside, round > 1 ? celsius : null);
@@ -68,30 +69,58 @@ internal sealed class HeatLoop
                 return null;
             }
 
+            if (cooler is not null && Stops(point, cooler.Point))
+            {
+                return cooler;
+            }
+
             double[] watts = HeatOfParts.Of(_wiring, point.Solution);
             double total = Sum(watts);
             double next = _enclosure?.InsideCelsius(total, _ambient) ?? _ambient;
             double moved = Heat(point, next, celsius);
             bool still = Math.Abs(next - inside) < SmallestStep && moved < SmallestStep;
+            cooler = new HeatedMode
+            {
+                Point = point,
+                AmbientCelsius = _ambient,
+                InsideCelsius = next,
+                SimpleInsideCelsius = _enclosure?.SimpleCelsius(total, _ambient) ?? _ambient,
+                PartWatts = watts,
+                ConductorCelsius = [.. celsius],
+                InsideWatts = total,
+                Charging = IsCharging(point),
+                Lasts = Lasts(celsius),
+                Rounds = round,
+            };
             if (still || total < NoticeableWatts || round == MostRounds)
             {
-                return new HeatedMode
-                {
-                    Point = point,
-                    AmbientCelsius = _ambient,
-                    InsideCelsius = next,
-                    SimpleInsideCelsius = _enclosure?.SimpleCelsius(total, _ambient) ?? _ambient,
-                    PartWatts = watts,
-                    ConductorCelsius = celsius,
-                    InsideWatts = total,
-                    Charging = IsCharging(point),
-                    Lasts = Lasts(celsius),
-                    Rounds = round,
-                };
+                return cooler;
             }
 
             inside = next;
         }
+    }
+
+    /// <summary>
+    /// Tells whether something that ran in a cooler round has stopped, since warm wires no longer bring its power. It runs until
+    /// then and again once they have cooled, so the cooler round tells how warm the box gets; a box at rest would not.
+    /// </summary>
+    private static bool Stops(OperatingPoint warmer, OperatingPoint cooler)
+    {
+        if (warmer.Undeliverable.Count > cooler.Undeliverable.Count)
+        {
+            return true;
+        }
+
+        for (int i = 0; i < warmer.Inputs.Count; i++)
+        {
+            if (cooler.Inputs[i].On && warmer.Inputs[i].CutOff)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private OperatingPoint SolveAt(BoxMode mode, Corner corner, double inside, double[]? celsius)

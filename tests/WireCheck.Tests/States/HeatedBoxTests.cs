@@ -96,6 +96,42 @@ public sealed class HeatedBoxTests
     }
 
     [Fact]
+    public void A_load_that_warm_wires_no_longer_serve_still_tells_how_hot_they_became()
+    {
+        // 180 W at 9.4 V over 3 m of 20 AWG: cold it runs, warm no voltage serves it. At 20 A and more a thin wire is beyond any PVC.
+        SolvedBox box = PackNumbers.Solve("box.yaml", """
+            pack: Long thin lead
+            language: 1
+            surroundings:
+              ambient: {from: 5 °C, to: 35 °C}
+              enclosure: {walls: plastic, inside: 400 x 300 x 200 mm, vents: passive, vent_area: 40 cm²}
+            defaults:
+              conductor: {material: copper, insulation: pvc-105, ends: crimped-ring}
+            cells:
+              bank: {part: lfp-prismatic-100ah, series: 4, parallel: 1, links: {section: 20 x 2 mm, length: 70 mm}}
+            fuses:
+              main: {part: class-t, rating: 30 A}
+            ports:
+              out: {part: barrel-5-5-2-5}
+            loads:
+              heater: {at: out, power: 180 W}
+            conductors:
+              w1: {from: bank.+, to: main.1, size: 10 AWG, length: 600 mm}
+              w2: {from: main.2, to: out.+, size: 20 AWG, length: 1500 mm}
+              w3: {from: out.-, to: bank.-, size: 20 AWG, length: 1500 mm}
+            modes:
+              heating: {draws: {heater: 180 W}, for: 2 h}
+            """).Box!;
+        HeatedMode heating = HeatedBox.Solve(box, new StateSolver(box.Wiring)).In("heating")!;
+        WiredConductor[] wires = [.. box.Wiring.Of<WiredConductor>()];
+        int thin = Array.FindIndex(wires, w => w.Conductor.Id == "w2");
+
+        heating.Point.Amps(wires[thin].Element).ShouldBeGreaterThan(18);
+        heating.ConductorCelsius[thin].ShouldBeGreaterThan(105);
+        heating.InsideWatts.ShouldBeGreaterThan(30);
+    }
+
+    [Fact]
     public void A_named_mode_stands_alone()
     {
         HeatNumbers.Of(Example("market-stall-12v"), "trading").Modes.Single().Mode.ShouldBe("trading");
