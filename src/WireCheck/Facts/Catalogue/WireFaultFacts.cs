@@ -17,6 +17,11 @@ public static class WireFaultFacts
     public static readonly Fact Limit = Fact.Number(
         Kind, "fault_temperature_limit", "°C", "Temperature its insulation stands for as long as that short lasts.");
 
+    public static readonly Fact Melts = Fact.YesNo(Kind, "fault_melts", "Its copper melts before that short ends.");
+
+    public static readonly Fact Lasts = Fact.Number(
+        Kind, "fault_temperature_time", "s", "How long that short lasts, every device at its slowest; absent when nothing ends it.");
+
     public static readonly Fact At = Fact.Word(Kind, "fault_temperature_at", "The place of that short.");
 
     public static readonly Fact HeatedBy = Fact.Number(Kind, "fault_temperature_current", "A", "Current of that short before anything opens.");

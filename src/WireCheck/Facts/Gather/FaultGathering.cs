@@ -74,6 +74,8 @@ internal static class FaultGathering
         {
             subject.SetNumber(WireFaultFacts.Share, hottest.Heat.Share);
             subject.SetNumber(WireFaultFacts.Temperature, hottest.Heat.Celsius);
+            subject.Set(WireFaultFacts.Melts, hottest.Heat.Celsius >= FaultWires.MeltingCelsius);
+            subject.SetNumber(WireFaultFacts.Lasts, hottest.In.Cleared ? hottest.In.Seconds : null);
             subject.SetNumber(WireFaultFacts.Limit, hottest.Heat.LimitCelsius);
             subject.Set(WireFaultFacts.At, study.PointOf(hottest.In).Place);
             subject.SetNumber(WireFaultFacts.HeatedBy, hottest.In.Amps);

@@ -25,7 +25,7 @@ internal static class InverterChain
         {
             if (Rating(context.Wiring[id], context) is { } rating && rating < amps)
             {
-                string words = $"{id} ({Keeping.CurrentWords(rating)})";
+                string words = $"{id} ({QuantityText.WithPrefix(rating, "A")})";
                 if (!small.Contains(words))
                 {
                     small.Add(words);
