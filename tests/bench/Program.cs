@@ -10,6 +10,12 @@ Dictionary<string, Action> figures = new()
     ["faults"] = FaultsFigure.Print,
     ["ngspice"] = NgspiceFigure.Print,
 };
+if (args is ["answers"])
+{
+    AnswersCheck.Print();
+    return 0;
+}
+
 foreach ((string name, Action print) in figures)
 {
     if (args.Length == 0 || args.Contains(name))

@@ -4,7 +4,8 @@ namespace WireCheck.Bench;
 
 /// <summary>A program published into a folder of its own, and its runs.</summary>
 /// <param name="file">The executable.</param>
-internal sealed class PublishedProgram(string file)
+/// <param name="first">What it is always given first, such as the program that a host is to run.</param>
+internal sealed class PublishedProgram(string file, params string[] first)
 {
     /// <summary>Publishes a project for the machine at hand; nothing is left in the folders of the project.</summary>
     /// <param name="project">Folder of the project.</param>
@@ -22,16 +23,16 @@ internal sealed class PublishedProgram(string file)
             "-v", "quiet", "-nologo",
         ];
         arguments.AddRange(properties.Select(p => $"-p:{p}"));
-        ProgramAnswer said = Run("dotnet", arguments);
+        ProgramAnswer said = Start("dotnet", arguments);
         return said.Code == 0
             ? new PublishedProgram(Path.Combine(output, name))
             : throw new InvalidOperationException($"could not publish {project}: {said.Output}{said.Errors}");
     }
 
     /// <summary>One whole run of the process.</summary>
-    internal ProgramAnswer Run(params string[] arguments) => Run(file, arguments);
+    internal ProgramAnswer Run(params string[] arguments) => Start(file, [.. first, .. arguments]);
 
-    private static ProgramAnswer Run(string program, IEnumerable<string> arguments)
+    private static ProgramAnswer Start(string program, IEnumerable<string> arguments)
     {
         long start = Stopwatch.GetTimestamp();
         using Process process = Process.Start(new ProcessStartInfo(program, arguments)
