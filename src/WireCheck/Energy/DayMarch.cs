@@ -10,14 +10,15 @@ namespace WireCheck.Energy;
 /// <param name="Before">Charge of the cells at its start; 1 is full.</param>
 /// <param name="After">Charge at its end.</param>
 /// <param name="End">What ended it too soon; null when nothing did.</param>
-public sealed record DayStep(int Day, string Mode, double Seconds, double Ran, double Before, double After, RunEnd? End);
+/// <param name="Starts">False when the mode does not run even from a full bank, which is no matter of its charge.</param>
+public sealed record DayStep(int Day, string Mode, double Seconds, double Ran, double Before, double After, RunEnd? End, bool Starts);
 
 /// <summary>Days that begin full: each mode with a time of its own in the order of the description, then the rest of the day.</summary>
 /// <param name="Condition">In what state the cells are.</param>
 /// <param name="Steps">Every mode of every day.</param>
 /// <param name="RestMode">The mode in which the rest of the day is spent.</param>
-/// <param name="Charges">Something charges in one of the modes.</param>
-public sealed record DayMarch(EnergyCondition Condition, IReadOnlyList<DayStep> Steps, string RestMode, bool Charges)
+/// <param name="ChargingModes">Ids of the modes of the day in which the bank is charged.</param>
+public sealed record DayMarch(EnergyCondition Condition, IReadOnlyList<DayStep> Steps, string RestMode, IReadOnlyList<string> ChargingModes)
 {
     /// <summary>Days that are reckoned.</summary>
     public const int Days = 7;
@@ -25,14 +26,14 @@ public sealed record DayMarch(EnergyCondition Condition, IReadOnlyList<DayStep> 
     /// <summary>A day, s.</summary>
     public const double SecondsPerDay = 86400;
 
-    /// <summary>The first step that ended too soon; null when all last.</summary>
+    /// <summary>The first step that started and ended too soon; null when all last.</summary>
     public DayStep? FirstStop
     {
         get
         {
             foreach (DayStep step in Steps)
             {
-                if (step.End is not null)
+                if (step.End is not null && step.Starts)
                 {
                     return step;
                 }
@@ -54,18 +55,6 @@ public sealed record DayMarch(EnergyCondition Condition, IReadOnlyList<DayStep> 
         return charge;
     }
 
-    /// <summary>Charge at the end of a day's modes, before what is left of it; NaN when it was not reckoned.</summary>
-    public double AfterModes(int day)
-    {
-        double charge = double.NaN;
-        foreach (DayStep step in Steps)
-        {
-            charge = step.Day == day && step.Mode != RestMode ? step.After : charge;
-        }
-
-        return charge;
-    }
-
     /// <summary>Marches; null when no mode has a time of its own.</summary>
     internal static DayMarch? Of(EnergyStudy study, EnergyCondition condition)
     {
@@ -82,7 +71,7 @@ public sealed record DayMarch(EnergyCondition Condition, IReadOnlyList<DayStep> 
 
         BoxMode rest = RestOf(study, condition);
         List<DayStep> steps = [];
-        bool charges = study.TrailOf(rest, condition).Direction == TrailDirection.Charging;
+        List<string> charging = [];
         double charge = 1;
         for (int day = 1; day <= Days; day++)
         {
@@ -92,24 +81,34 @@ public sealed record DayMarch(EnergyCondition Condition, IReadOnlyList<DayStep> 
                 {
                     BoxMode timedMode = study.Mode(mode.Id);
                     charge = Step(study.TrailOf(timedMode, condition), day, mode.Id, time.Value.Seconds, charge, steps);
-                    charges |= study.TrailOf(timedMode, condition).Direction == TrailDirection.Charging;
+                    NoteCharging(study.TrailOf(timedMode, condition), mode.Id, charging);
                 }
             }
 
             if (timed < SecondsPerDay)
             {
                 charge = Step(study.TrailOf(rest, condition), day, rest.Id, SecondsPerDay - timed, charge, steps);
+                NoteCharging(study.TrailOf(rest, condition), rest.Id, charging);
             }
         }
 
-        return new DayMarch(condition, steps, rest.Id, charges);
+        return new DayMarch(condition, steps, rest.Id, charging);
+    }
+
+    private static void NoteCharging(Trail trail, string mode, List<string> charging)
+    {
+        if (trail.Direction == TrailDirection.Charging && !charging.Contains(mode))
+        {
+            charging.Add(mode);
+        }
     }
 
     private static double Step(Trail trail, int day, string mode, double seconds, double charge, List<DayStep> steps)
     {
         (double after, double ran) = trail.After(charge, seconds);
         bool tooShort = ran < seconds * (1 - ShortestShare);
-        steps.Add(new DayStep(day, mode, seconds, ran, charge, after, tooShort ? trail.End : null));
+        bool starts = trail.Direction == TrailDirection.Still || trail.Points.Count > 1;
+        steps.Add(new DayStep(day, mode, seconds, ran, charge, after, tooShort ? trail.End : null, starts));
         return after;
     }
 

@@ -24,6 +24,7 @@ public sealed class LoadGatherer : Gatherer<Load>
         }
 
         NoteIfAssumed(subject, part, part.Power, $"power {Keeping.Words(part.Power?.Value.ToWatts() ?? 0, "W")}");
+        EnergyGathering.AddLoad(part, subject, context);
         ConsumerGathering.Add(part, facts, subject, context);
     }
 

@@ -20,6 +20,7 @@ public static class PackGathering
         PackHeatGathering.Add(subject, context);
         AddVoltages(subject, context);
         AddStored(subject, context);
+        EnergyGathering.Add(subject, context);
     }
 
     private static void AddVoltages(FactSubject subject, GatherContext context)
