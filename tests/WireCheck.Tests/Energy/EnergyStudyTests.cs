@@ -9,6 +9,10 @@ public sealed class EnergyStudyTests
 {
     private static readonly string[] Examples = ["market-stall-12v", "pump-house-24v", "bicycle-workshop-48v", "first-draft-12v"];
 
+    private static readonly string[] Capacities = ["80 Ah", "100 Ah", "101 Ah", "140 Ah"];
+
+    private static readonly string[] Lengths = ["0.1 m", "0.5 m", "1 m", "2 m", "4 m", "8 m"];
+
     public static TheoryData<string> Names => [.. Examples];
 
     [Theory]
@@ -87,7 +91,7 @@ public sealed class EnergyStudyTests
     [Fact]
     public void More_capacity_never_runs_shorter()
     {
-        double[] hours = [.. new[] { "80 Ah", "100 Ah", "101 Ah", "140 Ah" }
+        double[] hours = [.. Capacities
             .Select(c => Seconds(Box("capacity: " + c, "1 m", "100 %"), "heating"))];
 
         hours.ShouldBe([.. hours.Order()]);
@@ -97,7 +101,7 @@ public sealed class EnergyStudyTests
     [Fact]
     public void Longer_wires_never_lengthen_the_run_of_a_constant_power()
     {
-        double[] seconds = [.. new[] { "0.1 m", "0.5 m", "1 m", "2 m", "4 m", "8 m" }
+        double[] seconds = [.. Lengths
             .Select(l => Seconds(Box("capacity: 100 Ah", l, "100 %"), "heating"))];
 
         seconds.ShouldBe([.. seconds.OrderDescending()]);
@@ -141,8 +145,8 @@ public sealed class EnergyStudyTests
     private static string Box(string capacity, string length, string duty) => $$"""
         pack: A bank and a load
         language: 1
-        surroundings: {ambient: {from: 10 °C, to: 30 °C}}
-        defaults: {conductor: {material: copper, insulation: pvc-105, ends: crimped-ring}}
+        surroundings: {ambient: {from: 10 °C, to: 30 °C} }
+        defaults: {conductor: {material: copper, insulation: pvc-105, ends: crimped-ring} }
         cells:
           bank: {part: lfp-prismatic-100ah, {{capacity}}, series: 4, parallel: 1, links: {section: 20 x 2 mm, length: 70 mm} }
         loads:
