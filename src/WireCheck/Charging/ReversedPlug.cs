@@ -24,9 +24,6 @@ public sealed record ReversedPlug(
     string PortId, string SourceId, bool Keyed, double Amps, IReadOnlyList<string> Opens, double LeftAmps,
     IReadOnlyList<string> Reversed, IReadOnlyList<string> Undecided)
 {
-    /// <summary>Reverse voltage above which an input counts as reversed, V: more than a clamp diode's drop.</summary>
-    private const double ReversedVolts = 1;
-
     /// <summary>Every source of a box that hangs on a port.</summary>
     internal static IReadOnlyList<ReversedPlug> Find(SolvedBox box)
     {
@@ -168,6 +165,7 @@ public sealed record ReversedPlug(
 
     private static void NoteReversed(BoxWiring wiring, Solution solution, Outcome outcome)
     {
+        double reversed = wiring.Data.Assumed("reversed_above");
         foreach (WiredPart part in wiring.Parts)
         {
             (int Plus, int Minus)? ends = part switch
@@ -179,7 +177,7 @@ public sealed record ReversedPlug(
                 _ => null,
             };
             if (ends is { } at && !solution.IsFloating(at.Plus) && !solution.IsFloating(at.Minus)
-                && solution.Voltage(at.Plus, at.Minus) < -ReversedVolts)
+                && solution.Voltage(at.Plus, at.Minus) < -reversed)
             {
                 (part is WiredCharger ? outcome.Undecided : outcome.Reversed).Add(part.Part.Id);
             }

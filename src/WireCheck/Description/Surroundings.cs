@@ -33,7 +33,7 @@ public sealed class Enclosure
     public bool Conducts => Metal?.Value ?? Walls.Value is "sheet-steel" or "aluminium";
 
     /// <summary>Terminal or node the metal is joined to; null when floating.</summary>
-    public Given<string>? BondedTo { get; init; }
+    public TerminalReference? BondedTo { get; init; }
 
     /// <summary>The cells cannot move.</summary>
     public Given<bool>? HoldDown { get; init; }

@@ -20,14 +20,16 @@ internal sealed class ClearingSequence
     private readonly FaultWires _wires;
     private readonly WiredBms[] _bms;
     private readonly double _stoppedAmps;
+    private readonly double _inTheWay;
 
-    internal ClearingSequence(ShortedNetwork network, FaultDevice[] devices, FaultWires wires, WiredBms[] bms, double stoppedAmps)
+    internal ClearingSequence(ShortedNetwork network, FaultDevice[] devices, FaultWires wires, WiredBms[] bms, double stoppedAmps, double inTheWay)
     {
         _network = network;
         _devices = devices;
         _wires = wires;
         _bms = bms;
         _stoppedAmps = stoppedAmps;
+        _inTheWay = inTheWay;
     }
 
     /// <summary>
@@ -121,15 +123,12 @@ internal sealed class ClearingSequence
         _wires.Carry(_network.Amps, seconds);
     }
 
-    /// <summary>Part of the fault current from which a device counts as in its way; less is a second way round.</summary>
-    private const double InTheWay = 0.5;
-
     private FaultDevice? SmallestInTheWay(double amps)
     {
         FaultDevice? smallest = null;
         foreach (FaultDevice device in _devices)
         {
-            if (Math.Abs(_network.Amps[device.Contact.Index]) >= InTheWay * amps && device.Band.Rating < (smallest?.Band.Rating ?? double.PositiveInfinity))
+            if (Math.Abs(_network.Amps[device.Contact.Index]) >= _inTheWay * amps && device.Band.Rating < (smallest?.Band.Rating ?? double.PositiveInfinity))
             {
                 smallest = device;
             }

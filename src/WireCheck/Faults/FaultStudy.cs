@@ -45,9 +45,9 @@ public sealed class FaultStudy
         double hottest = input.Pack.Surroundings.Ambient.Value.To.DegreesCelsius;
         _devices = [.. wiring.Of<WiredFuse>().Select(f => new FaultDevice(f, TimeCurrentBand.Of(f.Fuse, input.Data.Library, coldest, hottest)))];
         _wires = new FaultWires([.. wiring.Of<WiredConductor>().Select(w => WireOf(w, input))]);
-        _pairs = new SeriesPairs(_devices, input.Graph);
+        _pairs = new SeriesPairs(_devices, input.Graph, input.Data.Assumed("same_current"));
         _stoppedAmps = input.Data.Assumed("fault_current_stopped");
-        _sequence = new ClearingSequence(_circuit.Network, _devices, _wires, [.. wiring.Of<WiredBms>()], _stoppedAmps);
+        _sequence = new ClearingSequence(_circuit.Network, _devices, _wires, [.. wiring.Of<WiredBms>()], _stoppedAmps, input.Data.Assumed("in_the_way"));
         _dark = new DarkFinder(wiring, input.Graph);
         _known = new List<FaultOutcome>?[wiring.Network.NodeCount];
         _case = IsMetal(input.Pack) ? wiring.Node("case", "") : null;
@@ -145,7 +145,7 @@ public sealed class FaultStudy
     {
         int node = _circuit.Wiring.Node("case", "");
         return pack.Surroundings.Enclosure is { } box
-            && (box.Metal?.Value ?? box.Walls.Value is "sheet-steel" or "aluminium")
+            && (box.Conducts)
             && _circuit.Wiring.Network.Elements.Any(e => e.A == node || e.B == node);
     }
 

@@ -59,11 +59,8 @@ public sealed class SeriesPair
 }
 
 /// <summary>Finds the pairs of devices that carry the same fault current, and the range of that current.</summary>
-internal sealed class SeriesPairs(FaultDevice[] devices, WiringGraph graph)
+internal sealed class SeriesPairs(FaultDevice[] devices, WiringGraph graph, double sameCurrent)
 {
-    /// <summary>Part of the fault current from which a device counts as in its way.</summary>
-    private const double InTheWay = 0.9;
-
     private readonly Dictionary<string, SeriesPair> _pairs = new(StringComparer.Ordinal);
     private readonly List<FaultDevice> _way = [];
 
@@ -73,7 +70,7 @@ internal sealed class SeriesPairs(FaultDevice[] devices, WiringGraph graph)
         _way.Clear();
         foreach (FaultDevice device in devices)
         {
-            if (Math.Abs(network.Amps[device.Contact.Index]) >= InTheWay * outcome.Amps)
+            if (Math.Abs(network.Amps[device.Contact.Index]) >= sameCurrent * outcome.Amps)
             {
                 _way.Add(device);
             }

@@ -191,7 +191,7 @@ internal sealed class HeatLoop
                 amps += point.Amps(bank.CellElements[column]);
             }
 
-            if (amps > ChargingFrom * bank.Cells.Capacity.Value.AmpereHours * bank.Columns)
+            if (amps > _wiring.Data.Assumed("charging_rate") * bank.Cells.Capacity.Value.AmpereHours * bank.Columns)
             {
                 return true;
             }
@@ -199,7 +199,4 @@ internal sealed class HeatLoop
 
         return false;
     }
-
-    /// <summary>Current over capacity from which a bank counts as being charged, 1/h: a cell that is held full takes less.</summary>
-    private const double ChargingFrom = 0.005;
 }

@@ -93,22 +93,6 @@ public sealed class HeatAgainstHandbooksTests
     public void The_layer_of_the_cable_standard() =>
         Conduction.CylindricalLayer(5, 0.8e-3, 2.6e-3).ShouldBe(5 / (2 * Math.PI) * Math.Log(1 + (1.6 / 2.6)), 1e-12);
 
-    /// <summary>A duty of 10 s on and 20 s off with a time constant of 30 s, stepped through second by second.</summary>
-    [Fact]
-    public void The_peak_of_a_duty_is_what_stepping_through_it_gives()
-    {
-        double rise = 0;
-        double peak = 0;
-        for (int step = 0; step < 100 * 30 * 100; step++)
-        {
-            double second = step / 100.0 % 30;
-            rise += ((second < 10 ? 1 : 0) - rise) / 30 * 0.01;
-            peak = second < 10 ? rise : peak;
-        }
-
-        Transient.DutyPeak(10, 30, 30).ShouldBe(peak, 1e-3);
-    }
-
     /// <summary>Current at which the metal reaches a temperature, A.</summary>
     private static double Ampacity(double gauge, double limit, double air)
     {

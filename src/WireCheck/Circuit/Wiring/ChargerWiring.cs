@@ -111,7 +111,7 @@ public sealed class ChargerWiring : KindWiring<Charger>
                 PowerLimitWatts = SupplyModels.InputPowerLimitWatts(part, builder.Pack),
             });
             builder.Add(new Resistance(
-                part.Id + ".negative", builder.Node(part.Id, input + "-"), minus, ConverterWiring.CommonNegativeOhms));
+                part.Id + ".negative", builder.Node(part.Id, input + "-"), minus, builder.Data.Assumed("common_negative_resistance")));
         }
         else
         {

@@ -78,9 +78,6 @@ public sealed class WiredConverter : WiredPart, IPoweredInput
 /// <summary>How a converter becomes elements.</summary>
 public sealed class ConverterWiring : KindWiring<Converter>
 {
-    /// <summary>Resistance of a joined negative where none is given, Ω.</summary>
-    internal const double CommonNegativeOhms = 1e-3;
-
     public override WiredPart AddElements(Converter part, WiringBuilder builder)
     {
         int inPlus = builder.Node(part.Id, "in+");
@@ -106,7 +103,7 @@ public sealed class ConverterWiring : KindWiring<Converter>
         });
         Resistance? tie = part.Negative.Value == ConverterNegative.Common
             ? builder.Add(new Resistance(
-                part.Id + ".negative", inMinus, outMinus, part.NegativeResistance?.Value.Ohms ?? CommonNegativeOhms))
+                part.Id + ".negative", inMinus, outMinus, part.NegativeResistance?.Value.Ohms ?? builder.Data.Assumed("common_negative_resistance")))
             : null;
         int? enable = TerminalReferences.IsWired(builder.Pack, part.Id, "enable") ? builder.Node(part.Id, "enable") : null;
         return new WiredConverter(part, stage, outlet, tie, enable);

@@ -6,14 +6,11 @@ namespace WireCheck.Circuit.Wiring;
 /// <summary>What joins nodes outside the drawn wiring: the bond of a metal case, links the builder declares.</summary>
 internal static class SurroundingsWiring
 {
-    /// <summary>Resistance of the bond of a metal case, Ω.</summary>
-    private const double CaseBondOhms = 1e-3;
-
     internal static void AddElements(WiringBuilder builder)
     {
-        if (builder.Pack.Surroundings.Enclosure?.BondedTo is { } bond && NodeOf(bond.Value, builder) is { } node)
+        if (builder.Pack.Surroundings.Enclosure?.BondedTo is { } bond)
         {
-            builder.Add(new Resistance("case", builder.Node("case", ""), node, CaseBondOhms));
+            builder.Add(new Resistance("case", builder.Node("case", ""), builder.Node(bond), builder.Data.Assumed("case_bond_resistance")));
         }
 
         foreach (OutsideLink link in builder.Pack.OutsideLinks)
@@ -25,12 +22,5 @@ internal static class SurroundingsWiring
                 builder.Add(new Resistance(link.What.Value, first, second, link.Resistance.Value.Ohms));
             }
         }
-    }
-
-    private static int? NodeOf(string written, WiringBuilder builder)
-    {
-        int dot = written.IndexOf('.', StringComparison.Ordinal);
-        (string Part, string Terminal) name = dot < 0 ? (written, "") : (written[..dot], written[(dot + 1)..]);
-        return builder.Nodes.TryGetValue(name, out int node) ? node : null;
     }
 }

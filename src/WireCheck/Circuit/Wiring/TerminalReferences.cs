@@ -6,12 +6,13 @@ namespace WireCheck.Circuit.Wiring;
 /// <summary>Every place of a description that names a terminal.</summary>
 public static class TerminalReferences
 {
-    /// <summary>Ends of conductors, joints and outside links, and terminals read on the bench, in the order of the file.</summary>
+    /// <summary>Ends of conductors, joints and outside links, the bond of the case, and terminals read on the bench.</summary>
     public static IEnumerable<TerminalReference> In(Pack pack) =>
     [
         .. pack.Conductors.SelectMany(c => new[] { c.From, c.To }),
         .. pack.Of<Joint>().SelectMany(j => new[] { j.First, j.Second }),
         .. pack.OutsideLinks.SelectMany(l => new[] { l.First, l.Second }),
+        .. pack.Surroundings.Enclosure?.BondedTo is { } bond ? [bond] : Array.Empty<TerminalReference>(),
         .. pack.Measured.SelectMany(m => m.Between),
     ];
 

@@ -24,15 +24,8 @@ internal static class SurroundingsReader
         Fan = r.Optional<bool>("fan"),
     };
 
-    private static Given<string>? ReadBond(MapReader r)
-    {
-        Given<string>? bond = r.Optional<string>("bonded_to");
-        if (bond is null || bond.Value == "none" || r.Top("bonded_to") is not (_, Layer layer))
-        {
-            return bond?.Value == "none" ? null : bond;
-        }
-
-        r.Terminal(bond, layer.Subject, "bonded_to");
-        return bond;
-    }
+    private static TerminalReference? ReadBond(MapReader r) =>
+        r.Optional<string>("bonded_to") is { } bond && bond.Value != "none" && r.Top("bonded_to") is (_, Layer layer)
+            ? r.Terminal(bond, layer.Subject, "bonded_to")
+            : null;
 }

@@ -9,9 +9,6 @@ namespace WireCheck.Facts.Gather;
 /// <summary>Gathers what keeps a bank from being charged in the cold, and what happened when its strings were joined.</summary>
 internal static class CellsCharging
 {
-    /// <summary>Less than this into a cell is no charge, A: leakage and standby.</summary>
-    private const double ChargingAmps = 0.01;
-
     internal static void Add(WiredBank bank, FactSubject subject, GatherContext context)
     {
         Cells cells = bank.Cells;
@@ -67,7 +64,7 @@ internal static class CellsCharging
 
             foreach (BankCharge held in point.Banks)
             {
-                if (held.Id == bank.Part.Id && held.CellAmps > ChargingAmps)
+                if (held.Id == bank.Part.Id && held.CellAmps > context.Data.Assumed("charging_above"))
                 {
                     return true;
                 }
@@ -107,7 +104,7 @@ internal static class CellsCharging
     {
         foreach (OpenBms open in context.Charging.WithBmsOpen)
         {
-            if (open.Mode.Id == Modes.ChargingPrefix + source.Id && open.CellAmps > ChargingAmps)
+            if (open.Mode.Id == Modes.ChargingPrefix + source.Id && open.CellAmps > context.Data.Assumed("charging_above"))
             {
                 return true;
             }

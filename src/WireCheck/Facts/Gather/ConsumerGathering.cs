@@ -8,9 +8,6 @@ namespace WireCheck.Facts.Gather;
 /// <summary>Gathers what reaches a consumer: voltage, what is lost on the way and what cannot be delivered.</summary>
 internal static class ConsumerGathering
 {
-    /// <summary>A pair of terminals below this voltage is dead, V.</summary>
-    private const double LiveVolts = 1;
-
     /// <summary>Sets all facts of a consumer that come from solved points.</summary>
     internal static void Add(Part part, ConsumerFacts facts, FactSubject subject, GatherContext context)
     {
@@ -42,6 +39,7 @@ internal static class ConsumerGathering
 
     private static void AddHighest(ConsumerEnds ends, ConsumerFacts facts, FactSubject subject, GatherContext context)
     {
+        double live = context.Data.Assumed("live_above");
         foreach (OperatingPoint point in context.SteadyPoints())
         {
             if (point.Solution.Island(ends.FeedPlus) != point.Solution.Island(ends.FeedMinus))
@@ -50,7 +48,7 @@ internal static class ConsumerGathering
             }
 
             double volts = point.Volts(ends.FeedPlus, ends.FeedMinus);
-            if (volts > LiveVolts)
+            if (volts > live)
             {
                 volts += Banks.RiseToEndOfCharge(context.Wiring, point, ends.FeedPlus);
             }

@@ -8,16 +8,14 @@ namespace WireCheck.Facts.Gather;
 /// <summary>Gathers what a diode in the way of a charge costs: heat, and volts that are missing at the end.</summary>
 internal static class DiodeCharging
 {
-    /// <summary>Less than this through a diode is no charge, A.</summary>
-    private const double ChargingAmps = 0.01;
-
     internal static void Add(WiredDiode diode, FactSubject subject, GatherContext context)
     {
+        double charging = context.Data.Assumed("charging_above");
         foreach (ChargePoint charge in context.Charging.Points)
         {
             OperatingPoint point = charge.Point;
             double amps = point.Amps(diode.Element);
-            if (amps > ChargingAmps)
+            if (amps > charging)
             {
                 double volts = point.Volts(diode.Element.A, diode.Element.B);
                 subject.Largest(DiodeChargeFacts.ChargeCurrent, amps, point);
@@ -28,7 +26,7 @@ internal static class DiodeCharging
 
         foreach (ChargeEnd end in context.Charging.Ends)
         {
-            if (end.Point.Amps(diode.Element) > ChargingAmps && SourceOf(end, context) is { } source)
+            if (end.Point.Amps(diode.Element) > charging && SourceOf(end, context) is { } source)
             {
                 AddEnd(end, source, subject, context);
             }

@@ -61,9 +61,9 @@ internal static class EarthBonds
             links.Add((context.Wiring.Node(link.First), context.Wiring.Node(link.Second)));
         }
 
-        if (context.Pack.Surroundings.Enclosure?.BondedTo is { } bond && NodeOf(bond.Value, context) is { } node)
+        if (context.Pack.Surroundings.Enclosure?.BondedTo is { } bond)
         {
-            links.Add((context.Wiring.Node("case", ""), node));
+            links.Add((context.Wiring.Node("case", ""), context.Wiring.Node(bond)));
         }
 
         foreach (WiredVehicle vehicle in context.Wiring.Of<WiredVehicle>())
@@ -72,12 +72,5 @@ internal static class EarthBonds
         }
 
         return links;
-    }
-
-    private static int? NodeOf(string written, GatherContext context)
-    {
-        int dot = written.IndexOf('.', StringComparison.Ordinal);
-        (string Part, string Terminal) name = dot < 0 ? (written, "") : (written[..dot], written[(dot + 1)..]);
-        return context.Wiring.Nodes.TryGetValue(name, out int node) ? node : null;
     }
 }

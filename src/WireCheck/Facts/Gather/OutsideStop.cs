@@ -8,9 +8,6 @@ namespace WireCheck.Facts.Gather;
 /// <summary>Which single switches stop the banks, and whether one of them can be reached from outside.</summary>
 internal static class OutsideStop
 {
-    /// <summary>Part of the current with everything on that may be left behind the switch that stops it: meters and the BMS itself.</summary>
-    private const double LeftShare = 0.01;
-
     /// <summary>
     /// Switches that stop the banks but are described as out of reach, where no switch that may be within reach stops them.
     /// Null when no switch is described as out of reach.
@@ -29,7 +26,7 @@ internal static class OutsideStop
             return null;
         }
 
-        double limit = Banks.AmpsLeavingAll(context.Wiring, everything) * LeftShare;
+        double limit = Banks.AmpsLeavingAll(context.Wiring, everything) * context.Data.Assumed("stopped_share");
         foreach (WiredSwitch wired in others)
         {
             if (Stops(wired, everything, limit, context))

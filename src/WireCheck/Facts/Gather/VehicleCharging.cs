@@ -8,9 +8,6 @@ namespace WireCheck.Facts.Gather;
 /// <summary>Gathers what a vehicle drives straight into a bank.</summary>
 internal static class VehicleCharging
 {
-    /// <summary>A conductor that carries at least this part of the current lies in its way; a sense lead does not.</summary>
-    private const double InTheWayShare = 0.5;
-
     internal static void Add(WiredVehicle vehicle, FactSubject subject, GatherContext context)
     {
         string id = vehicle.Part.Id;
@@ -48,11 +45,12 @@ internal static class VehicleCharging
         subject.SetNumber(VehicleChargeFacts.PeakCharge, peak.StateOfCharge);
         subject.SetNumber(VehicleChargeFacts.PeakCellCurrent, Math.Max(0, peak.CellAmps));
         double worst = 0;
+        double inTheWay = context.Data.Assumed("in_the_way");
         foreach (WiredConductor wire in context.Wiring.Of<WiredConductor>())
         {
             double amps = Math.Abs(peak.Point.Amps(wire.Element));
             double ampacity = context.Ampacities.Amps(wire.Conductor);
-            if (amps >= InTheWayShare * peak.Amps && ampacity > 0 && amps / ampacity > worst)
+            if (amps >= inTheWay * peak.Amps && ampacity > 0 && amps / ampacity > worst)
             {
                 worst = amps / ampacity;
                 subject.Set(VehicleChargeFacts.LeadConductor, wire.Part.Id);

@@ -12,9 +12,6 @@ namespace WireCheck.Faults.SingleFaults;
 /// </summary>
 public sealed class CaseTouch
 {
-    /// <summary>Resistance of the touching metal, Ω.</summary>
-    private const double TouchOhms = 1e-3;
-
     private readonly SolvedBox _box;
     private readonly Dictionary<int, Solution?> _touches = [];
     private Contact[]? _contacts;
@@ -26,8 +23,7 @@ public sealed class CaseTouch
     {
         ArgumentNullException.ThrowIfNull(box);
         _box = box;
-        Enclosure? enclosure = box.Pack.Surroundings.Enclosure;
-        IsMetal = enclosure is not null && (enclosure.Metal?.Value ?? enclosure.Walls.Value is "sheet-steel" or "aluminium");
+        IsMetal = box.Pack.Surroundings.Enclosure?.Conducts == true;
         int wall = box.Wiring.Node("case", "");
         IsBonded = IsMetal && box.Wiring.Network.Elements.Any(e => e.A == wall || e.B == wall);
         Corner = box.Corners.First(c => c is { Charge: Charge.Empty, HighestResistance: true });
@@ -70,11 +66,12 @@ public sealed class CaseTouch
     {
         if (_solver is null)
         {
+            double touch = _box.Wiring.Data.Assumed("touch_resistance");
             _contacts = new Contact[_box.Wiring.Network.NodeCount];
             for (int other = 0; other < _contacts.Length; other++)
             {
                 // The case touches itself nowhere; any other place keeps the numbers of the nodes.
-                _contacts[other] = new Contact("touch", other, other == wall ? (wall + 1) % _contacts.Length : wall, TouchOhms);
+                _contacts[other] = new Contact("touch", other, other == wall ? (wall + 1) % _contacts.Length : wall, touch);
             }
 
             _solver = new OperatingPointSolver(_box.Wiring.Network.With(_contacts));

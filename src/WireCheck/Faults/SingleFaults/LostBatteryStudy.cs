@@ -16,9 +16,6 @@ public sealed record LostBattery(string OpenedId, OperatingPoint Point, double R
 /// </summary>
 public sealed class LostBatteryStudy
 {
-    /// <summary>A part with less than this is not in the way of the charge, A.</summary>
-    private const double ChargingAmps = 1e-3;
-
     private readonly SolvedBox _box;
     private StateSolver? _solver;
 
@@ -76,11 +73,11 @@ public sealed class LostBatteryStudy
 
     private StateSolver Solver => _solver ??= new StateSolver(_box.Wiring);
 
-    private static bool IsInTheWay(WiredPart part, OperatingPoint point)
+    private bool IsInTheWay(WiredPart part, OperatingPoint point)
     {
         foreach (Circuit.Elements.Element element in part.Elements)
         {
-            if (element is Circuit.Elements.Contact && Math.Abs(point.Amps(element)) > ChargingAmps)
+            if (element is Circuit.Elements.Contact && Math.Abs(point.Amps(element)) > _box.Wiring.Data.Assumed("charging_above"))
             {
                 return true;
             }

@@ -21,7 +21,7 @@ public static class DrawingSvg
         .wiring .body rect, .wiring .body circle { fill: Canvas; }
         .wiring .bar { stroke-width: 5; }
         .wiring .thick { stroke-width: 3.4; }
-        .wiring .dot, .wiring .arrow, .wiring .node-dot { fill: currentColor; }
+        .wiring .dot, .wiring .arrow { fill: currentColor; }
         .wiring .danger { color: #b00020; }
         .wiring .fault { color: #9a4a00; }
         .wiring .advice { color: #0b57a4; }

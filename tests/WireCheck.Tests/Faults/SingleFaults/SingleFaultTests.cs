@@ -59,10 +59,14 @@ public sealed class SingleFaultTests
         row.Consumers.ShouldHaveSingleItem().ShouldBe(new OverdrivenConsumer("bank", 14.8, 14.6));
     }
 
-    [Fact]
-    public void A_wire_on_a_bonded_case_drives_the_bank_into_the_bond()
+    [Theory]
+    [InlineData("minus.2")]
+    [InlineData("minus.6")]
+    [InlineData("minus")]
+    public void A_wire_on_a_bonded_case_drives_the_bank_into_the_bond(string bond)
     {
-        string bonded = Case("positive-to-metal-case", "good").Replace("walls: sheet-steel,", "walls: sheet-steel, bonded_to: minus.2,", StringComparison.Ordinal);
+        // Whether a wire ends on the same stud, on no wire's stud, or the bar is named without a stud.
+        string bonded = Case("positive-to-metal-case", "good").Replace("walls: sheet-steel,", $"walls: sheet-steel, bonded_to: {bond},", StringComparison.Ordinal);
         SingleFaultRow row = Row(Rows(bonded), "w2 on the case");
 
         // Four empty, aged and cold cells of some milliohms with half a metre of 6 AWG: more than any wire of the box stands.
