@@ -39,4 +39,7 @@ public sealed class Enclosure
     public Given<bool>? HoldDown { get; init; }
 
     public Given<bool>? Fan { get; init; }
+
+    /// <summary>How it is placed while it works; null means standing.</summary>
+    public Given<EnclosurePlacing>? Placing { get; init; }
 }

@@ -51,5 +51,18 @@ public static class NaturalConvection
         return nusselt * film.Conductivity / length;
     }
 
+    /// <summary>
+    /// Horizontal plate, hot side down (or cold side up): Nu = 0.27 Ra^(1/4), with the area over the perimeter as length. Source:
+    /// W. H. McAdams, Heat Transmission, 3rd edition, 1954, chapter 7.
+    /// </summary>
+    /// <param name="length">Area over perimeter, m, above 0.</param>
+    /// <param name="surface">°C.</param>
+    /// <param name="air">°C.</param>
+    public static double HotPlateFacingDown(double length, double surface, double air)
+    {
+        Air film = new((surface + air) / 2);
+        return 0.27 * Math.Sqrt(Math.Sqrt(film.Rayleigh(surface - air, length))) * film.Conductivity / length;
+    }
+
     private static double SixthRoot(double value) => Math.Cbrt(Math.Sqrt(value));
 }

@@ -38,6 +38,9 @@ public sealed class HeatFormulaTests
         much.ShouldBeGreaterThan(little);
         NaturalConvection.VerticalPlate(0.2, 30, 40).ShouldBe(NaturalConvection.VerticalPlate(0.2, 40, 30), 1e-12);
         NaturalConvection.HotPlateFacingUp(0.1, 30, 30).ShouldBe(0);
+
+        // The same plate the other way up: 0.27 in place of 0.54.
+        (NaturalConvection.HotPlateFacingDown(0.1, 40, 30) / NaturalConvection.HotPlateFacingUp(0.1, 40, 30)).ShouldBe(0.5, 1e-12);
     }
 
     [Fact]

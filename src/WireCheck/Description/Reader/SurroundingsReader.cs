@@ -22,6 +22,7 @@ internal static class SurroundingsReader
         BondedTo = ReadBond(r),
         HoldDown = r.Optional<bool>("hold_down"),
         Fan = r.Optional<bool>("fan"),
+        Placing = r.Optional<EnclosurePlacing>("placing"),
     };
 
     private static TerminalReference? ReadBond(MapReader r) =>

@@ -7,6 +7,9 @@ public static class PackHeatFacts
 
     public static readonly Fact Walls = Fact.Word(Kind, "walls", "Material of the walls; absent when the parts stand open.");
 
+    public static readonly Fact Placing = Fact.Word(
+        Kind, "placing", "How the box is placed while it works: standing, hanging, strapped, against-body or in-bag; absent when the parts stand open.");
+
     public static readonly Fact InsideTemperatureSimple = Fact.Number(
         Kind, "inside_temperature_simple", "°C", "The air in the box in the mode of inside_temperature by the simple rule, watts over transfer and effective area, openings not counted.");
 

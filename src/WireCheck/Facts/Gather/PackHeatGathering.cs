@@ -1,6 +1,7 @@
 using WireCheck.Circuit.Wiring;
 using WireCheck.Description;
 using WireCheck.Description.Kinds;
+using WireCheck.Description.Reader;
 using WireCheck.Facts.Catalogue;
 using WireCheck.Quantities;
 using WireCheck.States;
@@ -17,6 +18,7 @@ internal static class PackHeatGathering
     {
         Enclosure? box = context.Pack.Surroundings.Enclosure;
         subject.SetWord(PackHeatFacts.Walls, box?.Walls.Value);
+        subject.SetWord(PackHeatFacts.Placing, box is null ? null : KebabCase.Of((box.Placing?.Value ?? EnclosurePlacing.Standing).ToString()));
         AddAir(subject, context.Heat);
         if (context.Heat.Hottest is { } hottest)
         {
