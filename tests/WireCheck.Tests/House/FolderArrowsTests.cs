@@ -13,6 +13,7 @@ public sealed class FolderArrowsTests
         ("Quantities", ["Text"]),
         ("Knowledge", ["Text", "Physics", "Quantities"]),
         ("Description", ["Text", "Quantities", "Knowledge"]),
+        ("Edits", ["Text", "Description"]),
         ("Circuit.Elements", []),
         ("Circuit", ["Circuit.Elements"]),
         ("Circuit.Solving", ["Circuit.Elements", "Circuit"]),
