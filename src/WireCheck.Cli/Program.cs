@@ -33,6 +33,7 @@ internal static class Program
         RootCommand root = new("Checks the wiring and protection of portable DC power boxes from a description.");
         root.Add(CheckCommand.Make(PackCheck.Standard));
         root.Add(NumbersCommand.Make());
+        root.Add(CompareCommand.Make(PackCheck.Standard));
         root.Add(ExplainCommand.Make());
         ParseResult parsed = root.Parse(arguments, new ParserConfiguration { ResponseFileTokenReplacer = null });
         List<string> errors = [.. UnknownOptions(parsed), .. parsed.Errors.Select(error => error.Message)];

@@ -1,6 +1,7 @@
 using System.Text;
 using WireCheck.Reports;
 using WireCheck.Reports.Text;
+using WireCheck.Text;
 
 namespace WireCheck.Cli;
 
@@ -34,6 +35,15 @@ internal static class Terminal
 
     /// <summary>Writes words to standard output as UTF-8.</summary>
     internal static void Write(string words) => Write(Encoding.UTF8.GetBytes(words));
+
+    /// <summary>Each problem on its line of standard error.</summary>
+    internal static void Complain(IEnumerable<Problem> problems)
+    {
+        foreach (Problem problem in problems)
+        {
+            Complain(problem.ToString());
+        }
+    }
 
     /// <summary>One line on standard error; what could steer a terminal is escaped.</summary>
     internal static void Complain(string line)

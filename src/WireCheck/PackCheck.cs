@@ -20,7 +20,11 @@ public sealed record CheckOptions(string? Folder, DateOnly Today);
 /// <summary>What came of a check: a report, or what is wrong with the input.</summary>
 /// <param name="Report">The report; null when there are problems.</param>
 /// <param name="Problems">Every problem of the description and of its rule sets, in the order of the files.</param>
-public sealed record CheckOutcome(Report? Report, IReadOnlyList<Problem> Problems);
+public sealed record CheckOutcome(Report? Report, IReadOnlyList<Problem> Problems)
+{
+    /// <summary>The box and all that the rules said; null when there are problems.</summary>
+    public JudgedBox? Judged { get; init; }
+}
 
 /// <summary>
 /// The front door: text in, verdict out. Text becomes a description, its circuit is solved and gives facts, rules
@@ -46,6 +50,19 @@ public sealed class PackCheck(Func<Pack, GatherContext> solve)
         return outcome is null || wrong.Count > 0 ? new CheckOutcome(null, wrong) : outcome;
     }
 
+    /// <summary>Judges a description with some of its values set to others, without waiting for the schema.</summary>
+    /// <param name="description">The description, which has been checked before.</param>
+    /// <param name="edits">What to set.</param>
+    /// <param name="today">The day on which waivers are judged.</param>
+    internal CheckOutcome CheckEdited(DescriptionText description, IReadOnlyList<TreeEdit> edits, DateOnly today)
+    {
+        ProblemList problems = new();
+        Pack? pack = YamlReader.ReadMap(description.File, description.Text, YamlLimits.Default, problems) is { } root
+            ? PackReader.ReadTree(description.File, TreeEdit.Apply(root, edits), problems)
+            : null;
+        return pack is null ? Wrong(problems) : Judge(description.File, pack, new CheckOptions(description.Folder, today), default);
+    }
+
     private static CheckOutcome Wrong(ProblemList problems) => new(null, problems.InOrder());
 
     private CheckOutcome Judge(string file, Pack pack, CheckOptions options, CancellationToken stop)
@@ -69,6 +86,9 @@ public sealed class PackCheck(Func<Pack, GatherContext> solve)
                 MakePages = new Lazy<IReadOnlyList<NumbersPage>>(() => BoxPages.Of(box)),
                 MakePlots = new Lazy<IReadOnlyList<ReportPlot>>(() => BoxPages.PlotsOf(box, facts)),
             }, [])
+            {
+                Judged = new JudgedBox(pack, sets, facts, judgements, findings),
+            }
             : Wrong(problems);
     }
 

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using WireCheck.Reports;
 using WireCheck.Reports.Text;
 using WireCheck.Rules;
@@ -34,11 +33,7 @@ internal static class CheckCommand
         DefaultValueFactory = _ => "fault",
     };
 
-    private static readonly Option<string?> Today = new("--today")
-    {
-        Description = "Day on which waivers are judged, as year-month-day; the present day when left out.",
-        HelpName = "DATE",
-    };
+    private static readonly Option<string?> Today = TodayOption.Make();
 
     private static readonly Option<string?> Template = new("--template")
     {
@@ -51,13 +46,6 @@ internal static class CheckCommand
     {
         Format.AcceptOnlyFromAmong([.. ReportFormats.All]);
         FailOn.AcceptOnlyFromAmong([.. SeverityWords.All]);
-        Today.Validators.Add(result =>
-        {
-            if (result.GetValueOrDefault<string?>() is { } day && !TryDay(day, out _))
-            {
-                result.AddError($"'{day}' is no day; write it as year-month-day, such as 2027-06-01");
-            }
-        });
         Command command = new("check", "Judge one or more descriptions.") { Files, Format, Template, Out, FailOn, Today };
         command.SetAction(parsed => (int)Run(check, parsed));
         return command;
@@ -83,7 +71,7 @@ internal static class CheckCommand
         ProblemList problems = new();
         byte[]? answer = ReportFormats.Write(
             parsed.GetValue(Format)!, parsed.GetValue(Template), reports, outFile is null ? Terminal.Style() : TextStyle.Piped, problems);
-        if (answer is not null && outFile is not null && !TryWrite(outFile, answer))
+        if (answer is not null && outFile is not null && !Answer.TryWriteFile(outFile, answer))
         {
             problems.Add(new Position(outFile, 1, 1), "the file cannot be written");
         }
@@ -104,7 +92,7 @@ internal static class CheckCommand
     /// <summary>A report for each description that is right; every problem of every other is told.</summary>
     private static (List<Report> Reports, bool Wrong) ReadAndCheck(PackCheck check, ParseResult parsed)
     {
-        DateOnly today = TryDay(parsed.GetValue(Today), out DateOnly day) ? day : DateOnly.FromDateTime(DateTime.Today);
+        DateOnly today = TodayOption.Of(parsed.GetValue(Today));
         List<Report> reports = [];
         ProblemList unreadable = new();
         IReadOnlyList<string> files = DescriptionFile.Expand(parsed.GetRequiredValue(Files), unreadable);
@@ -138,20 +126,4 @@ internal static class CheckCommand
 
         return (reports, wrong);
     }
-
-    private static bool TryWrite(string file, byte[] bytes)
-    {
-        try
-        {
-            File.WriteAllBytes(file, bytes);
-            return true;
-        }
-        catch (Exception error) when (error is IOException or UnauthorizedAccessException or ArgumentException)
-        {
-            return false;
-        }
-    }
-
-    private static bool TryDay(string? words, out DateOnly day) =>
-        DateOnly.TryParseExact(words, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out day);
 }

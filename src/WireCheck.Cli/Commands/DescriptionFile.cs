@@ -8,6 +8,10 @@ internal static class DescriptionFile
     /// <summary>The text, or null with one problem noted when the file cannot be read.</summary>
     internal static string? Read(string file, ProblemList problems) => SourceFile.Load(file, problems);
 
+    /// <summary>The text with its name and folder, or null with one problem noted when the file cannot be read.</summary>
+    internal static DescriptionText? ReadWhole(string file, ProblemList problems) =>
+        Read(file, problems) is { } text ? new DescriptionText(file, text, FolderOf(file)) : null;
+
     /// <summary>The folder in which a description's own rule sets may lie.</summary>
     internal static string FolderOf(string file) => Path.GetDirectoryName(Path.GetFullPath(file)) ?? ".";
 

@@ -67,6 +67,16 @@ public sealed class PackReader
         }
     }
 
+    /// <summary>
+    /// Reads a tree that was made from one read before, by the typed reader alone: what differs are values that the schema
+    /// allows. Null with its problems noted when it is wrong.
+    /// </summary>
+    internal static Pack? ReadTree(string fileName, YamlMap root, ProblemList problems)
+    {
+        Pack pack = new PackReader(fileName, root, LibraryClasses.Embedded, problems).ReadPack();
+        return problems.IsEmpty ? pack : null;
+    }
+
     private static Pack? Read(string fileName, string text, ProblemList problems, IPartClasses classes)
     {
         EarlyReadResult early = ReadEarly(fileName, text, classes);

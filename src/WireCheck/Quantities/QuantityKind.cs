@@ -16,6 +16,9 @@ public interface IQuantityKind
 
     /// <summary>Unit symbols, the commonest first.</summary>
     IReadOnlyList<string> Symbols { get; }
+
+    /// <summary>A number of a unit in SI units (of a temperature, degrees Celsius); null when the unit is not in the table.</summary>
+    double? ToSi(double number, string symbol);
 }
 
 /// <summary>
@@ -41,6 +44,8 @@ public sealed class QuantityKind<T>(string name, string example, Func<T, double>
 
     /// <summary>Symbols, the commonest first.</summary>
     public IReadOnlyList<string> Symbols { get; } = [.. units.Select(u => u.Symbol)];
+
+    public double? ToSi(double number, string symbol) => Find(symbol) is { } unit ? Si(unit.Make(number)) : null;
 
     /// <summary>The unit of that symbol, or null.</summary>
     public Unit<T>? Find(string symbol)

@@ -24,7 +24,11 @@ public sealed record Judgement(
     string Message,
     string Mend,
     IReadOnlyList<JudgedValue> Values,
-    FactPlace? Place);
+    FactPlace? Place)
+{
+    /// <summary>By how much it fails, where the requirement is a comparison of two positive numbers; null otherwise.</summary>
+    public Margin? Failed { get; init; }
+}
 
 /// <summary>A subject that a rule could not judge, because facts have no value.</summary>
 /// <param name="Rule">The rule.</param>
@@ -32,7 +36,7 @@ public sealed record Judgement(
 /// <param name="Missing">Names of the facts that would be needed.</param>
 public sealed record Undecided(Rule Rule, FactSubject Subject, IReadOnlyList<string> Missing);
 
-/// <summary>How near a subject that passes comes to a rule's limit.</summary>
+/// <summary>How near a subject comes to a rule's limit, or how far it is beyond.</summary>
 /// <param name="Rule">The rule, whose requirement is a comparison of two positive numbers.</param>
 /// <param name="Subject">The part.</param>
 /// <param name="Used">The side that must be the smaller.</param>
@@ -40,7 +44,7 @@ public sealed record Undecided(Rule Rule, FactSubject Subject, IReadOnlyList<str
 /// <param name="Unit">Unit of both, or null when it is not known.</param>
 public sealed record Margin(Rule Rule, FactSubject Subject, double Used, double Limit, string? Unit)
 {
-    /// <summary>Share of the limit that is used, 0 to 1.</summary>
+    /// <summary>Share of the limit that is used: 0 to 1 where it passes, above where it fails.</summary>
     public double Share => Used / Limit;
 }
 

@@ -1,3 +1,4 @@
+using WireCheck.Facts;
 using WireCheck.Knowledge;
 using WireCheck.Rules.Expressions;
 using WireCheck.Text;
@@ -34,6 +35,9 @@ public sealed class Rule
 
     /// <summary>What must hold; a subject for which it does not is found.</summary>
     public required RuleExpression Require { get; init; }
+
+    /// <summary>Facts that the requirement names, of the subject and of the whole box.</summary>
+    public IEnumerable<Fact> JudgedFacts => Require.Compiled.Uses.Facts.Select(use => use.Fact);
 
     /// <summary>The finding's words.</summary>
     public required RuleWords Says { get; init; }

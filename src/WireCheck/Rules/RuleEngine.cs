@@ -74,8 +74,9 @@ public sealed class RuleEngine
     private void Judge(Rule rule, FactSubject subject)
     {
         CompiledExpression require = rule.Require.Compiled;
+        Margin? compared = null;
         bool? passes = require.Comparison is { } comparison
-            ? Compare(rule, subject, require, comparison)
+            ? Compare(rule, subject, require, comparison, out compared)
             : _sandbox.Evaluate(require.Root) as bool?;
         IReadOnlyList<string> missing = _sandbox.NothingMissing ? [] : _sandbox.Missing(require.Uses);
         if (missing.Count > 0)
@@ -84,15 +85,16 @@ public sealed class RuleEngine
         }
         else if (passes != true)
         {
-            _found.Add(Find(rule, subject));
+            _found.Add(Find(rule, subject) with { Failed = compared });
         }
     }
 
     /// <summary>
     /// A comparison is evaluated side by side, so that the margin costs nothing more. Null when a side has no value.
     /// </summary>
-    private bool? Compare(Rule rule, FactSubject subject, CompiledExpression require, Comparison comparison)
+    private bool? Compare(Rule rule, FactSubject subject, CompiledExpression require, Comparison comparison, out Margin? margin)
     {
+        margin = null;
         object? usedValue = _sandbox.Evaluate(comparison.Used);
         if (!_sandbox.NothingMissing && _sandbox.Missing(require.Uses).Count > 0)
         {
@@ -106,9 +108,13 @@ public sealed class RuleEngine
         }
 
         bool passes = comparison.EqualPasses ? used <= limit : used < limit;
-        if (passes && used > 0 && double.IsFinite(limit))
+        if (used > 0 && double.IsFinite(limit))
         {
-            _margins.Add(new Margin(rule, subject, used, limit, comparison.Unit));
+            margin = new Margin(rule, subject, used, limit, comparison.Unit);
+            if (passes)
+            {
+                _margins.Add(margin);
+            }
         }
 
         return passes;

@@ -201,6 +201,6 @@ public static class JsonReport
     }
 
     /// <summary>Nine significant digits: finer ones are noise of the solver.</summary>
-    private static double Round(double value) =>
+    internal static double Round(double value) =>
         double.Parse(value.ToString("G9", System.Globalization.CultureInfo.InvariantCulture), System.Globalization.CultureInfo.InvariantCulture);
 }
