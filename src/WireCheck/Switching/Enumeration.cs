@@ -15,6 +15,7 @@ internal sealed class Enumeration
     private readonly MatteringSwitches _mattering;
     private readonly Dictionary<ulong, int> _solved = [];
     private readonly byte[] _here;
+    private ulong _closed;
     private Action<SettledState>? _settled;
     private Action<SettledState, byte[]>? _marked;
 
@@ -54,6 +55,7 @@ internal sealed class Enumeration
         _box.Plug(plugs);
         _mattering.LookAtPlugs();
         _solved.Clear();
+        _settling.Remember(energised => _mattering.Conducting(_closed, energised));
         SettledState? state = null;
         for (int i = 0; i < States.Length; i++)
         {
@@ -69,13 +71,15 @@ internal sealed class Enumeration
             Solve(plugs, matters, here, ref state);
         }
 
+        _settling.Forget();
         return live;
     }
 
     private void Solve(PlugCase plugs, ulong closed, Span<byte> live, ref SettledState? state)
     {
         _box.SetSwitches(closed);
-        Solution solution = _settling.FromRest();
+        _closed = closed;
+        _settling.SettleFromRest();
         ulong atRest = _settling.Energised();
         ulong chattering = AnyChatters();
         ulong mayHold = _mattering.MayHold;
@@ -84,11 +88,13 @@ internal sealed class Enumeration
         // From pulled in it can end otherwise only where a relay that something could hold has not pulled in by itself.
         if (chattering == 0 && ((mayHold & ~atRest) != 0 || _settling.AnyGivenUp))
         {
-            _settling.FromPulledIn(mayHold);
+            (ulong running, ulong givenUp) = _settling.Inputs();
+            _settling.SettleFromPulledIn(mayHold);
             pulledIn = AnyChatters() == 0 ? _settling.Energised() : atRest;
-            solution = _settling.FromRest();
+            _settling.PutBack(atRest, running, givenUp);
         }
 
+        Solution solution = _settling.Solve();
         state ??= new SettledState { Plugs = plugs, Solution = solution, Running = _settling.Running };
         (state.Closed, state.HeldIn, state.Energised) = (closed, false, atRest);
         (state.Chattering, state.TwoStates, state.Started) = (chattering, pulledIn ^ atRest, mayHold);

@@ -21,6 +21,7 @@ internal sealed class MatteringSwitches
     private readonly int[] _poleWays;
     private readonly int[] _coilWays;
     private readonly int[] _makeWays;
+    private readonly int[] _burdenWays;
     private readonly ConverterStage[] _stages;
     private readonly int[] _inputWays;
     private readonly int[] _outputWays;
@@ -60,6 +61,17 @@ internal sealed class MatteringSwitches
             _enabling |= number is >= 0 and < SwitchStates.MostSwitches ? 1UL << number : 0;
         }
 
+        _burdenWays = [.. box.Burdens.OfType<Element>().Select(b => Add(b.A, b.B))];
+
+        // A voltage at an enable terminal tells whether a switch makes a difference, though no current flows there.
+        foreach (IPoweredInput input in box.Inputs)
+        {
+            if (input.EnableNode is { } node)
+            {
+                Add(node, input.InputMinus);
+            }
+        }
+
         AddRest();
         _loops = new CurrentLoops(box.Wiring.Network.NodeCount, [.. _from], [.. _to]);
     }
@@ -85,11 +97,8 @@ internal sealed class MatteringSwitches
     /// <summary>The closed switches that make a difference, one bit each.</summary>
     internal ulong Of(ulong closed)
     {
-        for (int i = 0; i < _poleWays.Length; i++)
-        {
-            int number = _switchOfPole[i];
-            _loops.Open[_poleWays[i]] = number >= SwitchStates.MostSwitches || (closed & (1UL << number)) == 0;
-        }
+        SetPoles(closed);
+        SetBurdens(on: true);
 
         // From all that could be, what cannot be is taken away until nothing more falls.
         MayHold = _coilWays.Length >= 64 ? ulong.MaxValue : (1UL << _coilWays.Length) - 1;
@@ -105,6 +114,35 @@ internal sealed class MatteringSwitches
         }
         while (TakeAway(closed));
 
+        return Carrying(closed);
+    }
+
+    /// <summary>
+    /// The same with the relays as given, the converters as they are and no burden on: the closed switches that lie in a loop
+    /// with a source then, one bit each.
+    /// </summary>
+    /// <param name="closed">Closed switches, one bit each.</param>
+    /// <param name="energised">Relays pulled in, one bit each.</param>
+    internal ulong Conducting(ulong closed, ulong energised)
+    {
+        SetPoles(closed);
+        SetBurdens(on: false);
+        for (int i = 0; i < _makeWays.Length; i++)
+        {
+            _loops.Open[_makeWays[i]] = (energised & (1UL << i)) == 0;
+        }
+
+        for (int i = 0; i < _stages.Length; i++)
+        {
+            _loops.Gives[_outputWays[i]] = _stages[i].On;
+        }
+
+        _loops.Find();
+        return Carrying(closed);
+    }
+
+    private ulong Carrying(ulong closed)
+    {
         ulong matters = closed & _enabling;
         for (int i = 0; i < _poleWays.Length; i++)
         {
@@ -112,6 +150,23 @@ internal sealed class MatteringSwitches
         }
 
         return matters;
+    }
+
+    private void SetPoles(ulong closed)
+    {
+        for (int i = 0; i < _poleWays.Length; i++)
+        {
+            int number = _switchOfPole[i];
+            _loops.Open[_poleWays[i]] = number >= SwitchStates.MostSwitches || (closed & (1UL << number)) == 0;
+        }
+    }
+
+    private void SetBurdens(bool on)
+    {
+        foreach (int way in _burdenWays)
+        {
+            _loops.Open[way] = !on;
+        }
     }
 
     private void SetWays()
@@ -158,9 +213,9 @@ internal sealed class MatteringSwitches
     /// <summary>Everything else.</summary>
     private void AddRest()
     {
-        // A rest contact is closed until its relay pulls in, a burden is put on for the test.
-        HashSet<Element> always = [.. _box.Burdens.OfType<Element>(), .. _box.Relays.Select(r => r.Rest).OfType<Element>()];
-        HashSet<Element> told = [.. _stages];
+        // A rest contact is closed until its relay pulls in.
+        HashSet<Element> always = [.. _box.Relays.Select(r => r.Rest).OfType<Element>()];
+        HashSet<Element> told = [.. _stages, .. _box.Burdens.OfType<Element>()];
         foreach (WiredSwitch wired in _box.Switches)
         {
             told.UnionWith(wired.Poles);

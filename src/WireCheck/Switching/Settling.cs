@@ -26,11 +26,11 @@ internal sealed class Settling
     private readonly int[] _changes;
     private readonly bool[] _chatters;
     private readonly IPoweredInput[] _inputs;
-    private readonly WiredSwitch?[] _enablingSwitch;
-    private readonly WiredRelay?[] _enablingRelay;
-    private readonly bool[] _running;
-    private readonly bool[] _givenUp;
-    private readonly double _enableVolts;
+    private readonly RunningInputs _running;
+    private readonly KnownReadings _known = new();
+    private Func<ulong, ulong>? _conducting;
+    private StateReading _reading;
+    private Solution? _solution;
 
     internal Settling(SwitchedBox box)
     {
@@ -43,21 +43,18 @@ internal sealed class Settling
         _changes = new int[_relays.Length];
         _chatters = new bool[_relays.Length];
         _inputs = box.Inputs;
-        _enablingSwitch = [.. _inputs.Select(i => box.Wiring.Find<WiredSwitch>(i.EnabledBy))];
-        _enablingRelay = [.. _inputs.Select(i => box.Wiring.Find<WiredRelay>(i.EnabledBy))];
-        _running = new bool[_inputs.Length];
-        _givenUp = new bool[_inputs.Length];
-        _enableVolts = box.Wiring.Data.Assumed("enable_high");
+        _running = new RunningInputs(box);
+        _reading = new StateReading(_relays.Length, _inputs.Length);
     }
 
     /// <summary>Relays that did not come to rest in the last state.</summary>
     internal IReadOnlyList<bool> Chatters => _chatters;
 
     /// <summary>Converters and inverters that run, in the order of the box's inputs.</summary>
-    internal IReadOnlyList<bool> Running => _running;
+    internal IReadOnlyList<bool> Running => _running.Running;
 
     /// <summary>True when something started and could not go on in the last state.</summary>
-    internal bool AnyGivenUp => Array.IndexOf(_givenUp, true) >= 0;
+    internal bool AnyGivenUp => _running.GivenUpBits != 0;
 
     /// <summary>Voltage across a coil, 86 above 85, V.</summary>
     internal double CoilVolts(int relay, Solution solution) => solution.Voltage(_plus[relay], _minus[relay]);
@@ -80,11 +77,26 @@ internal sealed class Settling
         return bits;
     }
 
+    /// <summary>
+    /// Keeps what coils and converters see in each state of the contacts, until <see cref="Forget"/>, so that a state that has
+    /// been solved is not solved again on the way to rest. Nothing else may change meanwhile than switches, relays and
+    /// converters.
+    /// </summary>
+    /// <param name="conducting">Of the relays pulled in: the closed switches that could carry a current then.</param>
+    internal void Remember(Func<ulong, ulong> conducting)
+    {
+        _known.Clear();
+        _conducting = _relays.Length <= 64 && _inputs.Length <= 64 ? conducting : null;
+    }
+
+    /// <summary>Ends <see cref="Remember"/>.</summary>
+    internal void Forget() => _conducting = null;
+
     /// <summary>Settles from relays at rest and nothing running.</summary>
     internal Solution FromRest()
     {
-        Start(pulledIn: 0);
-        return Follow(_box.Solver.Solve());
+        SettleFromRest();
+        return Solve();
     }
 
     /// <summary>
@@ -94,14 +106,8 @@ internal sealed class Settling
     /// <param name="pulledIn">The relays that start held in, one bit each.</param>
     internal Solution FromPulledIn(ulong pulledIn)
     {
-        Start(pulledIn);
-        Solution solution = _box.Solver.Solve();
-        for (int round = 0; round < MostRounds && StartAndStop(solution); round++)
-        {
-            solution = _box.Solver.Solve();
-        }
-
-        return Follow(solution);
+        SettleFromPulledIn(pulledIn);
+        return Solve();
     }
 
     /// <summary>Settles on from the relays as they stand, as after something else has opened.</summary>
@@ -109,55 +115,108 @@ internal sealed class Settling
     {
         Array.Clear(_changes);
         Array.Clear(_chatters);
-        return Follow(_box.Solver.Solve());
+        Read();
+        Follow();
+        return Solve();
     }
+
+    /// <summary>As <see cref="FromRest"/>, the voltages left unsolved where they are not needed to follow the relays.</summary>
+    internal void SettleFromRest()
+    {
+        Start(pulledIn: 0);
+        Read();
+        Follow();
+    }
+
+    /// <summary>As <see cref="FromPulledIn"/>, the voltages left unsolved where they are not needed to follow the relays.</summary>
+    internal void SettleFromPulledIn(ulong pulledIn)
+    {
+        Start(pulledIn);
+        Read();
+        for (int round = 0; round < MostRounds && _running.StartAndStop(_reading); round++)
+        {
+            Read();
+        }
+
+        Follow();
+    }
+
+    /// <summary>What runs and what has been given up, one bit each, to be put back.</summary>
+    internal (ulong Running, ulong GivenUp) Inputs() => (_running.RunningBits, _running.GivenUpBits);
+
+    /// <summary>Puts relays and converters back where they came to rest before, without following them again.</summary>
+    internal void PutBack(ulong energised, ulong running, ulong givenUp)
+    {
+        Start(energised);
+        _running.PutBack(running, givenUp);
+        _solution = null;
+    }
+
+    /// <summary>The voltages and currents of the contacts as they stand.</summary>
+    internal Solution Solve() => _solution ??= _box.Solver.Solve();
 
     private void Start(ulong pulledIn)
     {
         Array.Clear(_changes);
         Array.Clear(_chatters);
-        Array.Clear(_givenUp);
         for (int i = 0; i < _relays.Length; i++)
         {
             _relays[i].Energised = (pulledIn & (1UL << Math.Min(i, 63))) != 0;
         }
 
-        for (int i = 0; i < _inputs.Length; i++)
-        {
-            _running[i] = false;
-            _inputs[i].On = false;
-        }
-
+        _running.Stop();
         _box.Solver.ForgetIslands();
     }
 
-    private Solution Follow(Solution solution)
+    private void Follow()
     {
         for (int round = 0; round < MostRounds; round++)
         {
-            if (FollowCoils(solution))
+            if (FollowCoils())
             {
                 _box.Solver.ForgetIslands();
             }
-            else if (!StartAndStop(solution))
+            else if (!_running.StartAndStop(_reading))
             {
                 break;
             }
 
-            solution = _box.Solver.Solve();
+            Read();
         }
-
-        return solution;
     }
 
-    private bool FollowCoils(Solution solution)
+    /// <summary>What coils and converters see with the contacts as they stand: as solved before, or solved now.</summary>
+    private void Read()
+    {
+        _solution = null;
+        if (_conducting is null)
+        {
+            _reading.Take(Solve(), _plus, _minus, _inputs);
+            return;
+        }
+
+        ulong energised = Energised();
+        ulong closed = _conducting(energised);
+        ulong running = _running.RunningBits;
+        if (_known.Find(closed, energised, running) is { } known)
+        {
+            _reading = known;
+            return;
+        }
+
+        _reading = new StateReading(_relays.Length, _inputs.Length);
+        _reading.Take(Solve(), _plus, _minus, _inputs);
+        _known.Keep(closed, energised, running, _reading);
+    }
+
+    private bool FollowCoils()
     {
         bool moved = false;
         for (int i = 0; i < _relays.Length; i++)
         {
             WiredRelay relay = _relays[i];
             bool was = relay.Energised;
-            double volts = Math.Abs(CoilVolts(i, solution));
+            double volts = Math.Abs(_reading.CoilVolts[i]);
             bool energised = was ? volts > _release[i] || relay.Relay.Latching?.Value == true : volts >= _operate[i];
             if (energised == was)
             {
@@ -175,72 +234,5 @@ internal sealed class Settling
         }
 
         return moved;
-    }
-
-    private bool StartAndStop(Solution solution)
-    {
-        bool moved = solution.Outcome == SolveOutcome.Collapsed && GiveUp(solution);
-        bool stopped = moved;
-        for (int i = 0; i < _inputs.Length; i++)
-        {
-            IPoweredInput input = _inputs[i];
-            double volts = solution.Voltage(input.InputPlus, input.InputMinus);
-            bool runs = !_givenUp[i] && volts >= input.CutOffVolts && IsEnabled(i, volts, solution);
-            if (runs == _running[i])
-            {
-                continue;
-            }
-
-            // What sags below its cut-off by its own idle current does not start again.
-            _givenUp[i] |= _running[i] && IsEnabled(i, volts, solution);
-            _running[i] = runs;
-
-            // An inverter feeds nothing in this network; its idle current would only lower voltages.
-            if (input is WiredConverter)
-            {
-                input.On = runs;
-                moved = true;
-                stopped |= !runs;
-            }
-        }
-
-        if (stopped)
-        {
-            // Nothing else may hold up the output of what has stopped.
-            _box.Solver.ForgetIslands();
-        }
-
-        return moved;
-    }
-
-    private bool GiveUp(Solution solution)
-    {
-        bool any = false;
-        for (int i = 0; i < _inputs.Length; i++)
-        {
-            if (_inputs[i] is WiredConverter { Stage: { } stage } && _running[i] && solution.Collapsed.Contains(stage))
-            {
-                (_givenUp[i], _running[i], _inputs[i].On) = (true, false, false);
-                any = true;
-            }
-        }
-
-        return any;
-    }
-
-    private bool IsEnabled(int i, double volts, Solution solution)
-    {
-        if (_enablingSwitch[i] is { } wired)
-        {
-            return wired.Closed;
-        }
-
-        if (_enablingRelay[i] is { } relay)
-        {
-            return relay.Energised;
-        }
-
-        return _inputs[i].EnableNode is not { } node
-            || solution.Voltage(node, _inputs[i].InputMinus) >= Math.Min(_enableVolts, volts / 2);
     }
 }
