@@ -16,7 +16,13 @@ internal sealed class RelayLogic
     private readonly int[] _plus;
     private readonly int[] _minus;
     private readonly int[] _changes;
+    private readonly double[] _volts;
+    private readonly double[] _thresholds;
+    private readonly bool[] _wants;
+    private readonly RelayRace _race;
     private readonly SortedSet<string> _chattering = new(StringComparer.Ordinal);
+    private bool _oneByOne;
+    private bool _startedIn;
 
     internal RelayLogic(BoxWiring wiring)
     {
@@ -24,6 +30,10 @@ internal sealed class RelayLogic
         _plus = [.. _relays.Select(r => wiring.Node(r.Part.Id, "86"))];
         _minus = [.. _relays.Select(r => wiring.Node(r.Part.Id, "85"))];
         _changes = new int[_relays.Length];
+        _volts = new double[_relays.Length];
+        _thresholds = new double[_relays.Length];
+        _wants = new bool[_relays.Length];
+        _race = new RelayRace(_relays.Length);
     }
 
     internal bool Any => _relays.Length > 0;
@@ -35,10 +45,12 @@ internal sealed class RelayLogic
     internal void Start(bool energised)
     {
         _chattering.Clear();
+        (_oneByOne, _startedIn) = (false, energised);
         for (int i = 0; i < _relays.Length; i++)
         {
             _changes[i] = 0;
             _relays[i].Energised = energised;
+            _race.Begin(i, energised ? _relays[i].Relay.Coil.Voltage.Value.Volts : 0);
         }
     }
 
@@ -60,38 +72,71 @@ internal sealed class RelayLogic
         return moved;
     }
 
-    /// <summary>Lets the contacts follow a solution; true when one moved.</summary>
+    /// <summary>
+    /// Lets the contacts follow a solution; true when one moved. All that want to move do so at once, which is quick; where that
+    /// never ends they start again and go one after the other, since of two that take each other's feed one is the quicker.
+    /// </summary>
     internal bool Follow(Solution solution)
+    {
+        for (int i = 0; i < _relays.Length; i++)
+        {
+            WiredRelay relay = _relays[i];
+            _volts[i] = solution.Voltage(_plus[i], _minus[i]);
+            _thresholds[i] = relay.Energised ? relay.ReleaseVolts : relay.OperateVolts;
+            bool energised = relay.Energised ? Math.Abs(_volts[i]) > _thresholds[i] : Math.Abs(_volts[i]) >= _thresholds[i];
+            _wants[i] = relay.Held is null && energised != relay.Energised && !_chattering.Contains(relay.Part.Id);
+        }
+
+        return _oneByOne ? MoveFirst() : MoveAll();
+    }
+
+    private bool MoveAll()
     {
         bool moved = false;
         for (int i = 0; i < _relays.Length; i++)
         {
-            WiredRelay relay = _relays[i];
-            if (relay.Held is not null)
+            if (!_wants[i])
             {
                 continue;
             }
 
-            double volts = solution.Voltage(_plus[i], _minus[i]);
-            bool energised = relay.Energised
-                ? Math.Abs(volts) > relay.ReleaseVolts
-                : Math.Abs(volts) >= relay.OperateVolts;
-            if (energised == relay.Energised)
+            if (++_changes[i] <= MostChanges)
             {
-                continue;
+                _relays[i].Energised = !_relays[i].Energised;
+                moved = true;
             }
-
-            if (++_changes[i] > MostChanges)
+            else if (_relays.Length > 1)
             {
-                _chattering.Add(relay.Part.Id);
-                continue;
+                Start(_startedIn);
+                _oneByOne = true;
+                return true;
             }
-
-            relay.Energised = energised;
-            moved = true;
+            else
+            {
+                _chattering.Add(_relays[i].Part.Id);
+            }
         }
 
         return moved;
+    }
+
+    private bool MoveFirst()
+    {
+        int first;
+        while ((first = _race.First(_volts, _thresholds, _wants)) >= 0)
+        {
+            if (++_changes[first] <= MostChanges)
+            {
+                _relays[first].Energised = !_relays[first].Energised;
+                return true;
+            }
+
+            _chattering.Add(_relays[first].Part.Id);
+            _wants[first] = false;
+        }
+
+        _race.Rest(_volts);
+        return false;
     }
 
     internal IReadOnlyList<RelayState> States(Solution solution) =>

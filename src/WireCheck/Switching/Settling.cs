@@ -6,12 +6,13 @@ using WireCheck.States;
 namespace WireCheck.Switching;
 
 /// <summary>
-/// Lets contacts follow coils, and converters start and stop, until nothing moves. A converter that the wiring cannot feed
-/// stays off. The coils are cold; a latching relay stays pulled in once it is.
+/// Lets contacts follow coils, one after the other as <see cref="RelayRace"/> tells, and converters start and stop, until
+/// nothing moves. A converter that the wiring cannot feed stays off. The coils are cold; a latching relay stays pulled in
+/// once it is.
 /// </summary>
 internal sealed class Settling
 {
-    /// <summary>More rounds than any chain of relays and converters of a real box needs.</summary>
+    /// <summary>More rounds than any chain of converters of a real box needs; each move of a relay is one more.</summary>
     private const int MostRounds = 64;
 
     /// <summary>A relay that changes this often in one state never settles.</summary>
@@ -23,6 +24,9 @@ internal sealed class Settling
     private readonly int[] _minus;
     private readonly double[] _operate;
     private readonly double[] _release;
+    private readonly RelayRace _race;
+    private readonly double[] _threshold;
+    private readonly bool[] _wants;
     private readonly int[] _changes;
     private readonly bool[] _chatters;
     private readonly IPoweredInput[] _inputs;
@@ -40,6 +44,9 @@ internal sealed class Settling
         _minus = [.. _relays.Select(r => box.Wiring.Node(r.Part.Id, "85"))];
         _operate = [.. _relays.Select(r => r.OperateVolts)];
         _release = [.. _relays.Select(r => r.ReleaseVolts)];
+        _race = new RelayRace(_relays.Length);
+        _threshold = new double[_relays.Length];
+        _wants = new bool[_relays.Length];
         _changes = new int[_relays.Length];
         _chatters = new bool[_relays.Length];
         _inputs = box.Inputs;
@@ -49,6 +56,9 @@ internal sealed class Settling
 
     /// <summary>Relays that did not come to rest in the last state.</summary>
     internal IReadOnlyList<bool> Chatters => _chatters;
+
+    /// <summary>How close the closest of two relays was in the last state; see <see cref="RelayRace.Closest"/>.</summary>
+    internal double ClosestRace => _race.Closest;
 
     /// <summary>Converters and inverters that run, in the order of the box's inputs.</summary>
     internal IReadOnlyList<bool> Running => _running.Running;
@@ -159,9 +169,12 @@ internal sealed class Settling
     {
         Array.Clear(_changes);
         Array.Clear(_chatters);
+        _race.Clear();
         for (int i = 0; i < _relays.Length; i++)
         {
-            _relays[i].Energised = (pulledIn & (1UL << Math.Min(i, 63))) != 0;
+            bool isIn = (pulledIn & (1UL << Math.Min(i, 63))) != 0;
+            _relays[i].Energised = isIn;
+            _race.Begin(i, isIn ? _relays[i].Relay.Coil.Voltage.Value.Volts : 0);
         }
 
         _running.Stop();
@@ -170,7 +183,7 @@ internal sealed class Settling
 
     private void Follow()
     {
-        for (int round = 0; round < MostRounds; round++)
+        for (int round = 0; round < MostRounds + (MostChanges * _relays.Length); round++)
         {
             if (FollowCoils())
             {
@@ -209,30 +222,35 @@ internal sealed class Settling
         _known.Keep(closed, energised, running, _reading);
     }
 
+    /// <summary>Moves the relay that is first; false when none wants to move.</summary>
     private bool FollowCoils()
     {
-        bool moved = false;
-        for (int i = 0; i < _relays.Length; i++)
+        double[] volts = _reading.CoilVolts;
+        while (true)
         {
-            WiredRelay relay = _relays[i];
-            bool was = relay.Energised;
-            double volts = Math.Abs(_reading.CoilVolts[i]);
-            bool energised = was ? volts > _release[i] || relay.Relay.Latching?.Value == true : volts >= _operate[i];
-            if (energised == was)
+            for (int i = 0; i < _relays.Length; i++)
             {
-                continue;
+                bool was = _relays[i].Energised;
+                double coil = Math.Abs(volts[i]);
+                _threshold[i] = was ? _release[i] : _operate[i];
+                _wants[i] = !_chatters[i]
+                    && (was ? coil <= _release[i] && _relays[i].Relay.Latching?.Value != true : coil >= _operate[i]);
             }
 
-            if (++_changes[i] > MostChanges)
+            int first = _race.First(volts, _threshold, _wants);
+            if (first < 0)
             {
-                _chatters[i] = true;
-                continue;
+                _race.Rest(volts);
+                return false;
             }
 
-            relay.Energised = energised;
-            moved = true;
+            if (++_changes[first] <= MostChanges)
+            {
+                _relays[first].Energised = !_relays[first].Energised;
+                return true;
+            }
+
+            _chatters[first] = true;
         }
-
-        return moved;
     }
 }

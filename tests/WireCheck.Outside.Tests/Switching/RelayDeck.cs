@@ -9,13 +9,11 @@ namespace WireCheck.Outside.Tests.Switching;
 
 /// <summary>
 /// One state of the switches for ngspice: each relay is its coil's resistance and ngspice's own switch with hysteresis, worked
-/// by the coil's voltage a millisecond late. A run starts with every relay at rest or every relay held in and goes on until
-/// all is still.
+/// by the coil's voltage a millisecond late. A run starts with every relay at rest, or those held in that may hold, and goes on
+/// until all is still. The steps are short against the lag, so that the quicker of two relays moves first.
 /// </summary>
 internal sealed class RelayDeck
 {
-    private const double HeldVolts = 20;
-
     private readonly List<(int Node, double Volts)> _nodes = [];
     private readonly ulong _energised;
     private readonly int _relays;
@@ -39,7 +37,7 @@ internal sealed class RelayDeck
         text.Append("Vone one 0 1\n");
         for (int i = 0; i < _relays; i++)
         {
-            Write(text, box, box.Relays[i], i, state.HeldIn);
+            Write(text, box, box.Relays[i], i, state.HeldIn && (state.Started & (1UL << i)) != 0);
         }
 
         for (int node = 0; node < box.Wiring.Network.NodeCount; node++)
@@ -63,7 +61,7 @@ internal sealed class RelayDeck
     /// <summary>Commands that run it and print the last values.</summary>
     internal string Commands(int number)
     {
-        StringBuilder script = new(FormattableString.Invariant($"tran 0.5m 40m\necho circuit {number}\nlet last = length(time) - 1\n"));
+        StringBuilder script = new(FormattableString.Invariant($"tran 0.5m 40m 0 20u\necho circuit {number}\nlet last = length(time) - 1\n"));
         foreach (string name in Enumerable.Range(0, _relays).Select(i => $"q{i}").Concat(_nodes.Select(n => $"n{n.Node}")))
         {
             script.Append(CultureInfo.InvariantCulture, $"let x{name} = v({name})[last]\nprint x{name}\n");
@@ -113,7 +111,7 @@ internal sealed class RelayDeck
         double middle = (relay.OperateVolts + relay.ReleaseVolts) / 2;
         double half = (relay.OperateVolts - relay.ReleaseVolts) / 2;
         text.Append(CultureInfo.InvariantCulture, $"Bc{i} b{i} 0 V = abs(V({plus}) - V({minus}))\nRc{i} b{i} c{i} 1k\nCc{i} c{i} 0 1u\n");
-        text.Append(CultureInfo.InvariantCulture, $".ic v(c{i})={(heldIn ? HeldVolts : 0):R}\n");
+        text.Append(CultureInfo.InvariantCulture, $".ic v(c{i})={(heldIn ? relay.Relay.Coil.Voltage.Value.Volts : 0):R}\n");
         text.Append(CultureInfo.InvariantCulture, $".model m{i} sw(vt={middle:R} vh={half:R} ron={relay.Make.Ohms:R} roff=1e12)\n");
         text.Append(CultureInfo.InvariantCulture, $"Sc{i} {Name(relay.Make.A)} {Name(relay.Make.B)} c{i} 0 m{i} {(heldIn ? "ON" : "OFF")}\n");
         text.Append(CultureInfo.InvariantCulture, $"Sq{i} one q{i} c{i} 0 m{i} {(heldIn ? "ON" : "OFF")}\nRq{i} q{i} 0 1meg\n");

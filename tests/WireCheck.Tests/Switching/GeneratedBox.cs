@@ -39,7 +39,7 @@ internal static class GeneratedBox
         }
 
         text.Append("relays:\n");
-        int relays = random.Next(1, 3);
+        int relays = random.Next(1, 4);
         for (int i = 0; i < relays; i++)
         {
             Line(text, $"  k{i}: {{part: relay-12v-40a-change-over}}");
