@@ -44,8 +44,9 @@ public sealed class PackCheck(Func<Pack, GatherContext> solve)
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
     public CheckOutcome Check(string file, string text, CheckOptions options, CancellationToken stop = default)
     {
+        Task<RuleSetLibrary> rules = Task.Run(PrepareRules, stop);
         EarlyReadResult description = PackReader.ReadEarly(file, text, LibraryClasses.Embedded);
-        CheckOutcome? outcome = description.Pack is { } pack ? Judge(file, pack, options, stop) : null;
+        CheckOutcome? outcome = description.Pack is { } pack ? Judge(file, pack, options, rules, stop) : null;
         IReadOnlyList<Problem> wrong = description.AllProblems();
         return outcome is null || wrong.Count > 0 ? new CheckOutcome(null, wrong) : outcome;
     }
@@ -65,10 +66,10 @@ public sealed class PackCheck(Func<Pack, GatherContext> solve)
 
     private static CheckOutcome Wrong(ProblemList problems) => new(null, problems.InOrder());
 
-    private CheckOutcome Judge(string file, Pack pack, CheckOptions options, CancellationToken stop)
+    private CheckOutcome Judge(string file, Pack pack, CheckOptions options, Task<RuleSetLibrary> rules, CancellationToken stop)
     {
         ProblemList problems = new();
-        IReadOnlyList<RuleSet> sets = FindSets(pack, options.Folder, problems);
+        IReadOnlyList<RuleSet> sets = FindSets(pack, options.Folder, rules.GetAwaiter().GetResult(), problems);
         IReadOnlyDictionary<string, double> settings = SettingValues.Resolve(sets, pack.Settings, problems);
         if (!problems.IsEmpty)
         {
@@ -92,9 +93,18 @@ public sealed class PackCheck(Func<Pack, GatherContext> solve)
             : Wrong(problems);
     }
 
-    private static List<RuleSet> FindSets(Pack pack, string? folder, ProblemList problems)
+    /// <summary>
+    /// The rules, of which the usual set is read already: that takes as long as reading a description, beside which it is done.
+    /// </summary>
+    private static RuleSetLibrary PrepareRules()
     {
         RuleSetLibrary library = new(new FactVocabulary(FactCatalogue.All));
+        library.Prepare(RuleSetLibrary.DefaultSet);
+        return library;
+    }
+
+    private static List<RuleSet> FindSets(Pack pack, string? folder, RuleSetLibrary library, ProblemList problems)
+    {
         List<RuleSet> sets = [];
         if (pack.RuleSets.Count == 0)
         {

@@ -17,6 +17,14 @@ public enum WordTable
 /// <summary>What the reader needs of the parts library.</summary>
 public interface IPartClasses
 {
+    /// <summary>
+    /// Told before anything is asked for which sections a description has, last first, so that their classes can be read on
+    /// another thread meanwhile.
+    /// </summary>
+    void Expect(IReadOnlyList<string> sections)
+    {
+    }
+
     /// <summary>Values of a part class of a section such as <c>relays</c>, or null when there is none of that name.</summary>
     YamlMap? Find(string section, string className);
 

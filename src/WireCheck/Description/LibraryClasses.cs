@@ -9,6 +9,15 @@ public sealed class LibraryClasses(Library library) : IPartClasses
     /// <summary>The library that comes with the tool.</summary>
     public static LibraryClasses Embedded { get; } = new(Library.Embedded);
 
+    public void Expect(IReadOnlyList<string> sections) => Task.Run(() =>
+    {
+        library.ReadAhead();
+        foreach (string section in sections)
+        {
+            library.Parts.ReadAhead(section);
+        }
+    });
+
     public YamlMap? Find(string section, string className) => library.Parts.Find(section, className)?.Values;
 
     public IEnumerable<string> Names(string section) => library.Parts.Classes(section).Select(c => c.Name);

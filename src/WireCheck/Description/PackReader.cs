@@ -48,7 +48,6 @@ public sealed class PackReader
     /// <param name="classes">The parts library.</param>
     internal static EarlyReadResult ReadEarly(string fileName, string text, IPartClasses classes)
     {
-        SchemaCheck.Begin();
         ProblemList problems = new();
         YamlMap? root = YamlReader.ReadMap(fileName, text, YamlLimits.Default, problems);
         if (root is null)
@@ -56,6 +55,7 @@ public sealed class PackReader
             return new EarlyReadResult(null, problems.InOrder);
         }
 
+        classes.Expect([.. root.Entries.Select(e => e.Key.Text).Reverse()]);
         Task<ICollection<ValidationError>> schemaCheck = SchemaCheck.BeginCheck(root);
         Pack pack = new PackReader(fileName, root, classes, problems).ReadPack();
         return new EarlyReadResult(problems.IsEmpty ? pack : null, WithSchemaProblems);

@@ -19,13 +19,10 @@ internal static class SchemaCheck
     // platform would keep only fifteen of them.
     private const int Patterns = 1024;
 
-    // The schema takes longer to load than a small description to read: it loads beside the reading.
-    private static readonly Lazy<Task<JsonSchema>> Schema = new(() => Task.Run(LoadAsync));
+    // The schema is loaded once, on another thread.
+    private static readonly Lazy<Task<JsonSchema>> Schema = new(() => Task.Run(Load));
 
     private static readonly JsonLoadSettings WithPlaces = new() { LineInfoHandling = LineInfoHandling.Load };
-
-    /// <summary>Starts loading the schema on another thread, if that was not done before.</summary>
-    internal static void Begin() => _ = Schema.Value;
 
     /// <summary>Notes what does not fit the schema, where nothing in the same piece is noted yet.</summary>
     internal static void Check(YamlMap root, ProblemList problems) => Note(root, BeginCheck(root).GetAwaiter().GetResult(), problems);
@@ -64,17 +61,19 @@ internal static class SchemaCheck
     /// <summary>The schema as text.</summary>
     internal static string Text()
     {
-        using Stream stream = typeof(SchemaCheck).Assembly.GetManifestResourceStream(ResourceName)
-            ?? throw new InvalidOperationException($"{ResourceName} is not built in");
-        using StreamReader reader = new(stream);
+        using StreamReader reader = new(Open());
         return reader.ReadToEnd();
     }
 
-    private static Task<JsonSchema> LoadAsync()
+    private static JsonSchema Load()
     {
         Regex.CacheSize = Math.Max(Regex.CacheSize, Patterns);
-        return JsonSchema.FromJsonAsync(Text());
+        using Stream text = Open();
+        return SchemaReader.Read(text);
     }
+
+    private static Stream Open() => typeof(SchemaCheck).Assembly.GetManifestResourceStream(ResourceName)
+        ?? throw new InvalidOperationException($"{ResourceName} is not built in");
 
     /// <summary>The errors inside an error of several choices, where they lie deeper; else the error itself.</summary>
     private static IEnumerable<ValidationError> Deepest(ValidationError error)

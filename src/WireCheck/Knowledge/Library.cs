@@ -96,6 +96,20 @@ public sealed class Library
     /// <summary>Generic parts.</summary>
     public PartLibrary Parts { get; }
 
+    /// <summary>Reads the tables that nearly every box asks for, for whoever asks for them later.</summary>
+    internal void ReadAhead()
+    {
+        _ = Fuses;
+        _ = Joints;
+        _ = Conductors;
+        _ = Insulation;
+        _ = PortContacts;
+        _ = Materials;
+        _ = Walls;
+        _ = Chemistries;
+        _ = Assumptions;
+    }
+
     /// <summary>The tool's own library with some files replaced, for tests.</summary>
     internal static Library With(IReadOnlyDictionary<string, string> texts) => new(KnowledgeFiles.With(texts));
 

@@ -5,14 +5,19 @@ public sealed class PartLibrary
 {
     private const string Folder = "rules/parts/";
 
-    private readonly KnowledgeFiles _files;
-    private readonly Dictionary<string, NamedTable<PartClass>> _read = new(StringComparer.Ordinal);
-    private readonly Lock _reading = new();
+    private readonly Dictionary<string, Lazy<NamedTable<PartClass>>> _tables = new(StringComparer.Ordinal);
 
-    internal PartLibrary(KnowledgeFiles files) => _files = files;
+    internal PartLibrary(KnowledgeFiles files)
+    {
+        Sections = [.. files.In(Folder).Select(name => name[Folder.Length..^".yaml".Length])];
+        foreach (string section in Sections)
+        {
+            _tables.Add(section, new Lazy<NamedTable<PartClass>>(() => Read(files.Read($"{Folder}{section}.yaml"), section)));
+        }
+    }
 
     /// <summary>Sections that have classes, in alphabetical order.</summary>
-    public IReadOnlyList<string> Sections => [.. _files.In(Folder).Select(name => name[Folder.Length..^".yaml".Length])];
+    public IReadOnlyList<string> Sections { get; }
 
     /// <summary>The class of that name in a section, or null.</summary>
     public PartClass? Find(string section, string name) => ClassesOf(section)?.Find(name);
@@ -20,20 +25,10 @@ public sealed class PartLibrary
     /// <summary>All classes of a section in the order of its file; empty when there are none.</summary>
     public IReadOnlyList<PartClass> Classes(string section) => ClassesOf(section) is { } table ? [.. table.All] : [];
 
-    private NamedTable<PartClass>? ClassesOf(string section)
-    {
-        string file = $"{Folder}{section}.yaml";
-        lock (_reading)
-        {
-            if (!_read.TryGetValue(section, out NamedTable<PartClass>? table) && _files.Has(file))
-            {
-                table = Read(_files.Read(file), section);
-                _read[section] = table;
-            }
+    /// <summary>Reads the classes of a section now, for whoever asks for them later.</summary>
+    internal void ReadAhead(string section) => _ = ClassesOf(section);
 
-            return table;
-        }
-    }
+    private NamedTable<PartClass>? ClassesOf(string section) => _tables.GetValueOrDefault(section)?.Value;
 
     private static NamedTable<PartClass> Read(TableNode file, string section)
     {

@@ -80,6 +80,17 @@ public sealed class RuleSetLibrary
         || written.EndsWith(".yaml", StringComparison.OrdinalIgnoreCase)
         || written.EndsWith(".yml", StringComparison.OrdinalIgnoreCase);
 
+    /// <summary>Reads a set that comes with the tool now, so that <see cref="Find"/> has it; one with problems is left for it to tell.</summary>
+    internal void Prepare(string name)
+    {
+        ProblemList problems = new();
+        FindBuiltIn(name, problems);
+        if (!problems.IsEmpty)
+        {
+            _loaded.Clear();
+        }
+    }
+
     private RuleSet? FindBuiltIn(string name, ProblemList problems)
     {
         if (_loaded.TryGetValue(name, out RuleSet? held))

@@ -3,6 +3,7 @@ using WireCheck.Description;
 using WireCheck.Facts.Catalogue;
 using WireCheck.Knowledge;
 using WireCheck.States;
+using WireCheck.Switching;
 
 namespace WireCheck.Facts.Gather;
 
@@ -13,7 +14,14 @@ public static class BoxFacts
     public static FactTable Gather(Pack pack) => Gather(Solve(pack));
 
     /// <summary>Solves a box in every state, ready to gather from.</summary>
-    public static GatherContext Solve(Pack pack) => new(SolvedBox.Solve(pack, new WiringData(Library.Embedded)));
+    public static GatherContext Solve(Pack pack)
+    {
+        WiringData data = new(Library.Embedded);
+
+        // The states of the switches have a circuit of their own, so they are worked out on another thread meanwhile.
+        Task<SwitchingStudy> switching = Task.Run(() => SwitchingStudy.Of(pack, data));
+        return new GatherContext(SolvedBox.Solve(pack, data)) { BegunSwitching = switching };
+    }
 
     /// <summary>Gathers the facts of a solved box: the pack, each part and conductor, each stud with several lugs.</summary>
     public static FactTable Gather(SolvedBox box) => Gather(new GatherContext(box));

@@ -60,7 +60,10 @@ public sealed class GatherContext
     public CoordinationFinder Coordination => _coordination ??= new CoordinationFinder(this);
 
     /// <summary>Every state of the switches: what is live, and by which ways.</summary>
-    public SwitchingStudy Switching => _switching ??= SwitchingStudy.Of(Pack, Data);
+    public SwitchingStudy Switching => _switching ??= BegunSwitching?.GetAwaiter().GetResult() ?? SwitchingStudy.Of(Pack, Data);
+
+    /// <summary>The same study where it was begun before; null where it is made when it is asked for.</summary>
+    internal Task<SwitchingStudy>? BegunSwitching { private get; init; }
 
     /// <summary>Further solves that gatherers ask for.</summary>
     public GatherStates States { get; }

@@ -24,7 +24,15 @@ internal sealed class ReportModel(Report report, int place, TemplateTarget targe
     internal ScriptObject Make()
     {
         FindingCounts counts = report.Findings.Counts;
-        return Map(
+        LateMap model = new(
+            ("parts", () => List(report.Facts.Subjects.Prepend(report.Facts.Pack).Select(OfPart))),
+            ("pages", () => List(report.Pages.Select(OfPage))),
+            ("drawing", () => target == TemplateTarget.Html && report.Drawing is { } drawing
+                ? DrawingSvg.Write(drawing.Value, report.PackTitle, report.Findings.Findings, _suffix, ownStyle: false)
+                : null),
+            ("plots", () => List(target == TemplateTarget.Html ? report.Plots.Select(OfPlot) : [])));
+        return Fill(
+            model,
             ("tool", Map(("name", Report.ToolName), ("version", Report.ToolVersion))),
             ("suffix", _suffix),
             ("file", escape(report.File)),
@@ -47,20 +55,15 @@ internal sealed class ReportModel(Report report, int place, TemplateTarget targe
             ("margins", List(report.Findings.NearestMargins.Select(OfMargin))),
             ("rules", List(report.Findings.Findings.DistinctBy(f => f.Rule).OrderBy(f => f.Rule, StringComparer.Ordinal).Select(OfRule))),
             ("shelf", report.Facts.Pack.Find(PackFacts.TimeToCutOff.Name)?.Value is double seconds ? NumberWords.Days(seconds / SecondsPerDay) : null),
-            ("parts", List(report.Facts.Subjects.Prepend(report.Facts.Pack).Select(OfPart))),
-            ("pages", List(report.Pages.Select(OfPage))),
-            ("drawing", target == TemplateTarget.Html && report.Drawing is { } drawing
-                ? DrawingSvg.Write(drawing.Value, report.PackTitle, report.Findings.Findings, _suffix, ownStyle: false)
-                : null),
             ("drawing_style", target == TemplateTarget.Html ? DrawingSvg.Style + PlotSvg.Style : null),
-            ("plots", List(target == TemplateTarget.Html ? report.Plots.Select(OfPlot) : [])),
             ("cautions", List(report.Cautions.Select(c => (object)escape(c)))));
     }
 
     /// <summary>A map whose entries stand in the order given.</summary>
-    internal static ScriptObject Map(params (string Name, object? Value)[] entries)
+    internal static ScriptObject Map(params (string Name, object? Value)[] entries) => Fill([], entries);
+
+    private static ScriptObject Fill(ScriptObject map, params (string Name, object? Value)[] entries)
     {
-        ScriptObject map = [];
         foreach ((string name, object? value) in entries)
         {
             map.SetValue(name, value, true);
