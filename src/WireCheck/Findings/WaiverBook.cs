@@ -1,4 +1,5 @@
 using WireCheck.Description;
+using WireCheck.Description.Kinds;
 using WireCheck.Facts;
 using WireCheck.Rules;
 using WireCheck.Text;
@@ -19,7 +20,7 @@ internal sealed class WaiverBook(IReadOnlyList<Waiver> waivers, DateOnly today)
         for (int i = 0; i < waivers.Count; i++)
         {
             Waiver waiver = waivers[i];
-            if (waiver.Rule.Value != judgement.Rule.Id || (waiver.Part is not null && waiver.Part.Value != judgement.Subject.Id))
+            if (waiver.Rule.Value != judgement.Rule.Id || (waiver.Part is not null && !Names(waiver.Part.Value, judgement.Subject.Id)))
             {
                 continue;
             }
@@ -56,6 +57,10 @@ internal sealed class WaiverBook(IReadOnlyList<Waiver> waivers, DateOnly today)
 
         return subjects;
     }
+
+    /// <summary>True for the part itself, and for each leg of a daisy chain, which is called after it: <c>w9/1</c>.</summary>
+    private static bool Names(string part, string id) =>
+        id.StartsWith(part, StringComparison.Ordinal) && (id.Length == part.Length || id[part.Length] == Conductor.BeforeLeg);
 
     private bool IsExpired(Waiver waiver) => waiver.Until is not null && waiver.Until.Value < today;
 

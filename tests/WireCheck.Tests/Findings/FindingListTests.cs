@@ -86,6 +86,16 @@ public class FindingListTests
     }
 
     [Fact]
+    public void A_waiver_of_a_daisy_chain_holds_for_each_of_its_legs_and_for_nothing_else()
+    {
+        FindingList list = Make(
+            Bench.RuleText(), [Waive("over-ampacity", "w9")], Bench.Conductor("w9/1", 60, 50), Bench.Conductor("w9/2", 60, 50), Bench.Conductor("w99", 60, 50));
+
+        list.Findings.Where(f => f.Waived is not null).Select(f => f.Part).ShouldBe(["w9/1", "w9/2"]);
+        list.Findings.Where(f => f.Waived is null).Select(f => $"{f.Rule} {f.Part}").ShouldBe(["over-ampacity w99"]);
+    }
+
+    [Fact]
     public void The_nearest_margins_are_the_five_highest_shares_one_for_each_rule()
     {
         string text = string.Concat(Enumerable.Range(1, 7).Select(i => Bench.RuleText($"id: r{i}", $"require: it.current * {i} <= it.ampacity * 10")));

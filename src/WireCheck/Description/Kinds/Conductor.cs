@@ -7,6 +7,9 @@ namespace WireCheck.Description.Kinds;
 /// <summary>One leg of wire from a terminal to the next; a daisy chain is several legs <c>w9/1</c>, <c>w9/2</c>.</summary>
 public sealed class Conductor : Part
 {
+    /// <summary>Stands between the id of a daisy chain and the number of a leg.</summary>
+    public const char BeforeLeg = '/';
+
     public override string Kind => "conductor";
 
     /// <summary>The id in the file, without the number of the leg.</summary>

@@ -31,7 +31,7 @@ internal static class ConductorReader
         Given<bool>? moving = r.Optional<bool>("moving");
         return [.. ends.Select((to, i) => new Conductor
         {
-            Id = ends.Count == 1 ? r.Id : FormattableString.Invariant($"{r.Id}/{i + 1}"),
+            Id = ends.Count == 1 ? r.Id : FormattableString.Invariant($"{r.Id}{Conductor.BeforeLeg}{i + 1}"),
             WrittenId = r.Id,
             Position = r.Position,
             ClassName = r.ClassName,
