@@ -57,11 +57,12 @@ public sealed class PackCheck(Func<Pack, GatherContext> solve)
     /// <param name="today">The day on which waivers are judged.</param>
     internal CheckOutcome CheckEdited(DescriptionText description, IReadOnlyList<TreeEdit> edits, DateOnly today)
     {
+        Task<RuleSetLibrary> rules = Task.Run(PrepareRules);
         ProblemList problems = new();
         Pack? pack = YamlReader.ReadMap(description.File, description.Text, YamlLimits.Default, problems) is { } root
             ? PackReader.ReadTree(description.File, TreeEdit.Apply(root, edits), problems)
             : null;
-        return pack is null ? Wrong(problems) : Judge(description.File, pack, new CheckOptions(description.Folder, today), default);
+        return pack is null ? Wrong(problems) : Judge(description.File, pack, new CheckOptions(description.Folder, today), rules, default);
     }
 
     private static CheckOutcome Wrong(ProblemList problems) => new(null, problems.InOrder());
