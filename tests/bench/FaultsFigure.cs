@@ -86,7 +86,7 @@ internal static class FaultsFigure
         BoxWiring wiring = BoxWiring.Build(pack, data);
         WiringGraph graph = WiringGraph.Of(wiring);
         return new FaultInput(
-            pack, data, Corner.For(pack, data), graph, Poles.Of(wiring, graph, SourcePoint.In(wiring)), _ => 20, _ => 35);
+            pack, data, Corner.For(pack, data), graph, Poles.Of(wiring, graph, SourcePoint.In(wiring)), _ => 20, _ => 35, _ => 20, 35);
     }
 
     /// <summary>Mean seconds of a whole run of ngspice on the box with one short in it.</summary>

@@ -68,7 +68,7 @@ public sealed record ChargeSource(WiredPart Part, int Plus, int Minus)
                     break;
                 case WiredVehicle vehicle when vehicle.Vehicle.At is not null
                     || TerminalReferences.IsWired(wiring.Pack, part.Part.Id, "+"):
-                    sources.Add(new ChargeSource(part, vehicle.Element.A, vehicle.Element.B));
+                    sources.Add(new ChargeSource(part, vehicle.Plus, vehicle.Minus));
                     break;
                 case WiredPanel { Element: { } element }:
                     sources.Add(new ChargeSource(part, element.A, element.B));

@@ -58,6 +58,12 @@ public sealed class Pack
     /// <summary>A part or conductor leg by id, or null.</summary>
     public Part? Find(string id) => ById.GetValueOrDefault(id);
 
+    /// <summary>True when an end of a conductor is a sense input of a BMS.</summary>
+    public bool IsSense(Conductor conductor) => IsSenseInput(conductor.From) || IsSenseInput(conductor.To);
+
+    private bool IsSenseInput(TerminalReference end) =>
+        Find(end.PartId) is Bms && end.Terminal.Length > 1 && end.Terminal[0] == 's' && char.IsAsciiDigit(end.Terminal[1]);
+
     /// <summary>
     /// The same box with one terminal of a part taken off its wires and joints, or, with no terminal named, without the part,
     /// which must then be one that is plugged in.

@@ -11,8 +11,5 @@ namespace WireCheck.Faults;
 /// <param name="FromBank">True when a bank feeds; false when only a supply with a limit of its own does.</param>
 public sealed record FaultCase(string Name, bool Highest, bool AtRest, IReadOnlyList<string> Sources, bool FromBank)
 {
-    /// <summary>True for a vehicle's outlet, whose own fuse, outside the box, ends what it feeds; only the current is told.</summary>
-    public bool HasOwnFuse { get; init; }
-
     public override string ToString() => Name;
 }

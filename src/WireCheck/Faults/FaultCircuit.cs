@@ -37,7 +37,7 @@ internal sealed class FaultCircuit
     internal IReadOnlyList<SourcePoint> Sources { get; }
 
     /// <summary>
-    /// Every case: all sources but vehicles at their highest; then at their lowest each bank and each supply alone. Where a relay
+    /// Every case: all sources at their highest; then at their lowest each bank and each supply alone. Where a relay
     /// changes over, each once more with such relays at rest.
     /// </summary>
     internal List<FaultCase> Cases()
@@ -46,13 +46,10 @@ internal sealed class FaultCircuit
         bool changesOver = Wiring.Parts.Any(p => p is WiredRelay { Rest: not null });
         foreach (bool atRest in changesOver ? new[] { false, true } : [false])
         {
-            cases.Add(new FaultCase(AllSources, true, atRest, [.. Sources.Where(s => Wiring[s.PartId] is not WiredVehicle).Select(s => s.PartId)], true));
+            cases.Add(new FaultCase(AllSources, true, atRest, [.. Sources.Select(s => s.PartId)], true));
             foreach (SourcePoint source in Sources)
             {
-                cases.Add(new FaultCase(source.PartId, false, atRest, [source.PartId], Wiring[source.PartId] is WiredBank)
-                {
-                    HasOwnFuse = Wiring[source.PartId] is WiredVehicle,
-                });
+                cases.Add(new FaultCase(source.PartId, false, atRest, [source.PartId], Wiring[source.PartId] is WiredBank));
             }
         }
 

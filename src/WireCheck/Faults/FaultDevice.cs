@@ -1,20 +1,17 @@
 using WireCheck.Circuit.Elements;
-using WireCheck.Circuit.Wiring;
 using WireCheck.Faults.Coordination;
 
 namespace WireCheck.Faults;
 
-/// <summary>A fuse or breaker in the path of faults, and the worst it is asked for.</summary>
-internal sealed class FaultDevice(WiredFuse fuse, TimeCurrentBand band)
+/// <summary>A fuse or breaker in the path of faults, that of a vehicle among them, and the worst it is asked for.</summary>
+internal sealed class FaultDevice(string id, Contact contact, TimeCurrentBand band)
 {
-    /// <summary>Id of the fuse or breaker.</summary>
-    internal string Id { get; } = fuse.Part.Id;
-
-    internal WiredFuse Fuse { get; } = fuse;
+    /// <summary>Id of the fuse or breaker, or of the vehicle whose own fuse it is.</summary>
+    internal string Id { get; } = id;
 
     internal TimeCurrentBand Band { get; } = band;
 
-    internal Contact Contact { get; } = fuse.Element;
+    internal Contact Contact { get; } = contact;
 
     /// <summary>Part of the way to its clearing in the present fault, 0 to 1: the sum of dt/t at its slowest.</summary>
     internal double Melted { get; set; }

@@ -38,6 +38,12 @@ public sealed class FaultOutcome
     /// <summary>The conductor that comes nearest to, or farthest above, what its insulation stands for so long; null when none warms.</summary>
     public WireHeat? Hottest { get; internal set; }
 
+    /// <summary>Of several conductors that it hurts, the one it hurts first; null when it hurts one at most, or no fuse is in its way.</summary>
+    public string? FirstHurt { get; internal set; }
+
+    /// <summary>The others that it hurts, in the order of the description; empty when <see cref="FirstHurt"/> is null.</summary>
+    public IReadOnlyList<string> AlsoHurt { get; internal set; } = [];
+
     /// <summary>A BMS in the way that would trip, and its delay, s; null when none would. It is not relied on.</summary>
     public BmsTripping? Bms { get; internal set; }
 
@@ -56,7 +62,11 @@ public sealed class FaultOutcome
 /// <param name="Share">Rise over the rise it stands; above 1 the insulation is hurt.</param>
 /// <param name="SustainedAmps">What goes on through it for ever, A; 0 when the current stops.</param>
 public sealed record WireHeat(
-    string WireId, double Celsius, double LimitCelsius, double Energy, double Share, double SustainedAmps);
+    string WireId, double Celsius, double LimitCelsius, double Energy, double Share, double SustainedAmps)
+{
+    /// <summary>Time from the start of the fault until its insulation is hurt, s; infinite when it is not.</summary>
+    public double HurtSeconds { get; init; } = double.PositiveInfinity;
+}
 
 /// <summary>A BMS that would open in a fault.</summary>
 /// <param name="Id">The BMS.</param>

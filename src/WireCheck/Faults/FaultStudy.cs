@@ -2,7 +2,10 @@ using WireCheck.Circuit.Solving;
 using WireCheck.Circuit.Topology;
 using WireCheck.Circuit.Wiring;
 using WireCheck.Description;
+using WireCheck.Description.Kinds;
 using WireCheck.Faults.Coordination;
+using WireCheck.Knowledge;
+using WireCheck.Quantities;
 using WireCheck.States;
 
 namespace WireCheck.Faults;
@@ -15,9 +18,11 @@ namespace WireCheck.Faults;
 /// <param name="Poles">The pole of each node.</param>
 /// <param name="Ampacity">What a conductor may carry for ever where it lies, A; 0 where no table has it.</param>
 /// <param name="Ambient">Air around a conductor, °C.</param>
+/// <param name="LeadAmpacity">The same as the ampacity for the lead of a load, by its size, A.</param>
+/// <param name="HottestInside">Hottest air in the box, °C: around its fuses and breakers.</param>
 public sealed record FaultInput(
     Pack Pack, WiringData Data, IReadOnlyList<Corner> Corners, WiringGraph Graph, Pole[] Poles,
-    Func<Description.Kinds.Conductor, double> Ampacity, Func<Description.Kinds.Conductor, double> Ambient);
+    Func<Conductor, double> Ampacity, Func<Conductor, double> Ambient, Func<ConductorSize, double> LeadAmpacity, double HottestInside);
 
 /// <summary>
 /// A bolted short at every place of a box, for every source, at its highest and at its lowest: the current, what opens and
@@ -41,11 +46,10 @@ public sealed class FaultStudy
     {
         _circuit = new FaultCircuit(input.Pack, input.Data, input.Corners);
         BoxWiring wiring = _circuit.Wiring;
-        double coldest = input.Pack.Surroundings.Ambient.Value.From.DegreesCelsius;
-        double hottest = input.Pack.Surroundings.Ambient.Value.To.DegreesCelsius;
-        _devices = [.. wiring.Of<WiredFuse>().Select(f => new FaultDevice(f, TimeCurrentBand.Of(f.Fuse, input.Data.Library, coldest, hottest)))];
-        _wires = new FaultWires([.. wiring.Of<WiredConductor>().Select(w => WireOf(w, input))]);
-        _pairs = new SeriesPairs(_devices, input.Graph, input.Data.Assumed("same_current"));
+        FaultParts parts = new(wiring, input);
+        _devices = parts.Devices;
+        _wires = new FaultWires(parts.Wires);
+        _pairs = new SeriesPairs(parts.OwnDevices, input.Graph, input.Data.Assumed("same_current"));
         _stoppedAmps = input.Data.Assumed("fault_current_stopped");
         _sequence = new ClearingSequence(_circuit.Network, _devices, _wires, [.. wiring.Of<WiredBms>()], _stoppedAmps, input.Data.Assumed("in_the_way"));
         _dark = new DarkFinder(wiring, input.Graph);
@@ -128,17 +132,15 @@ public sealed class FaultStudy
         return wire?.SustainedIn is { } outcome ? (wire.SustainedAmps, outcome) : null;
     }
 
+    /// <summary>Shorts that hurt more than one conductor, in the order in which they were worked out.</summary>
+    public IReadOnlyList<FaultOutcome> HurtingSeveral => _hurting;
+
+    private readonly List<FaultOutcome> _hurting = [];
+
     /// <summary>The first place with the node that an outcome shorts.</summary>
     public FaultPoint PointOf(FaultOutcome outcome) => _byNode[outcome.From]!;
 
     private readonly List<FaultPoint> _unsolved = [];
-
-    private static FaultWire WireOf(WiredConductor wire, FaultInput input)
-    {
-        double ampacity = input.Ampacity(wire.Conductor);
-        return new FaultWire(
-            wire.Part.Id, wire.Element, ConductorDamage.Of(wire.Conductor, input.Data.Library, ampacity, input.Ambient(wire.Conductor)), ampacity);
-    }
 
     /// <summary>True when the case conducts and something joins it to the circuit.</summary>
     private bool IsMetal(Pack pack)
@@ -227,7 +229,11 @@ public sealed class FaultStudy
                 _pairs.Note(network, outcome);
             }
 
-            solved = faultCase.HasOwnFuse || _sequence.Follow(outcome);
+            solved = _sequence.Follow(outcome);
+            if (outcome.FirstHurt is not null)
+            {
+                _hurting.Add(outcome);
+            }
         }
 
         network.End();

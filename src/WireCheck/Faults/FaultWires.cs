@@ -10,7 +10,10 @@ namespace WireCheck.Faults;
 /// <param name="Ampacity">What it may carry for ever, A.</param>
 internal sealed record FaultWire(string Id, Element Element, ConductorDamage Damage, double Ampacity)
 {
-    /// <summary>The worst it meets in any fault; null while no fault warms it.</summary>
+    /// <summary>True for a sense lead, which has checks of its own and never comes before another wire.</summary>
+    internal bool IsSense { get; init; }
+
+    /// <summary>The worst it meets in any fault that hurts no other wire before it; null while no such fault warms it.</summary>
     internal WireHeat? Worst { get; set; }
 
     /// <summary>The fault in which that is.</summary>
@@ -35,8 +38,12 @@ internal sealed class FaultWires
     private readonly double[] _celsius;
     private readonly double[] _energy;
     private readonly double[] _sustained;
+    private readonly double[] _hurt;
     private readonly bool[] _warmed;
     private readonly List<int> _touched = [];
+    private readonly List<WireHeat> _heats = [];
+    private readonly List<FaultWire> _over = [];
+    private double _elapsed;
 
     internal FaultWires(IReadOnlyList<FaultWire> wires)
     {
@@ -44,6 +51,7 @@ internal sealed class FaultWires
         _celsius = new double[All.Length];
         _energy = new double[All.Length];
         _sustained = new double[All.Length];
+        _hurt = new double[All.Length];
         _warmed = new bool[All.Length];
     }
 
@@ -58,6 +66,7 @@ internal sealed class FaultWires
         }
 
         _touched.Clear();
+        _elapsed = 0;
     }
 
     /// <summary>Lets the currents flow for a time, s; infinite for ever.</summary>
@@ -76,39 +85,79 @@ internal sealed class FaultWires
 
             if (!_warmed[i])
             {
-                _warmed[i] = true;
-                _celsius[i] = wire.Damage.RatedCelsius;
+                (_warmed[i], _hurt[i], _celsius[i]) = (true, double.PositiveInfinity, wire.Damage.RatedCelsius);
                 _touched.Add(i);
             }
 
             double next = forEver ? wire.Damage.Heating.SteadyCelsius(carried) : wire.Damage.Heating.Celsius(_celsius[i], carried, seconds);
+            if (double.IsPositiveInfinity(_hurt[i]) && next > wire.Damage.LimitCelsius(_elapsed + seconds))
+            {
+                _hurt[i] = _elapsed + wire.Damage.Seconds(carried, _celsius[i], _elapsed);
+            }
+
             _celsius[i] = Math.Min(next, MeltingCelsius);
             _energy[i] += energy;
             _sustained[i] = forEver ? carried : 0;
         }
+
+        _elapsed += seconds;
     }
 
-    /// <summary>Ends a fault that lasted so many seconds: its worst wire, and the worst of each wire so far.</summary>
+    /// <summary>
+    /// Ends a fault that lasted so many seconds: its worst wire, and the worst of each wire so far. Of several wires that it
+    /// hurts only the one that is hurt first counts: once that has melted nothing flows in the others.
+    /// </summary>
     internal void Finish(FaultOutcome outcome)
     {
+        _heats.Clear();
+        _over.Clear();
+        FaultWire? first = null;
+        WireHeat? soonest = null;
         foreach (int i in _touched)
         {
             FaultWire wire = All[i];
             double limit = wire.Damage.LimitCelsius(outcome.Seconds);
             double rated = wire.Damage.RatedCelsius;
-            WireHeat heat = new(wire.Id, _celsius[i], limit, _energy[i], (_celsius[i] - rated) / Math.Max(1, limit - rated), _sustained[i]);
+            double share = (_celsius[i] - rated) / Math.Max(1, limit - rated);
+            WireHeat heat = new(wire.Id, _celsius[i], limit, _energy[i], share, _sustained[i])
+            {
+                HurtSeconds = share > 1 ? Math.Min(_hurt[i], outcome.Seconds) : double.PositiveInfinity,
+            };
+            _heats.Add(heat);
             if (outcome.Hottest is not { } hottest || heat.Share > hottest.Share)
             {
                 outcome.Hottest = heat;
             }
 
-            // A short without any fuse in its way is the matter of the missing fuse, not of this wire.
-            if (outcome.GuardId is null)
+            if (!wire.IsSense && IsOver(wire, heat))
+            {
+                _over.Add(wire);
+                if (soonest is null || IsSooner(heat, soonest))
+                {
+                    (first, soonest) = (wire, heat);
+                }
+            }
+        }
+
+        // A short without any fuse in its way is the matter of the missing fuse, not of a wire.
+        if (outcome.GuardId is not null)
+        {
+            Keep(outcome, first);
+        }
+    }
+
+    private void Keep(FaultOutcome outcome, FaultWire? first)
+    {
+        for (int i = 0; i < _heats.Count; i++)
+        {
+            FaultWire wire = All[_touched[i]];
+            WireHeat heat = _heats[i];
+            if (first is not null && wire != first && IsOver(wire, heat))
             {
                 continue;
             }
 
-            if (wire.Worst is not { } worst || heat.Share > worst.Share)
+            if (wire.Worst is not { } worst || IsWorse(heat, worst))
             {
                 (wire.Worst, wire.WorstIn) = (heat, outcome);
             }
@@ -118,7 +167,24 @@ internal sealed class FaultWires
                 (wire.SustainedAmps, wire.SustainedIn) = (heat.SustainedAmps, outcome);
             }
         }
+
+        if (first is not null && _over.Count > 1)
+        {
+            outcome.AlsoHurt = [.. _over.Where(w => w != first).Select(w => w.Id)];
+            outcome.FirstHurt = first.Id;
+        }
     }
+
+    /// <summary>Hurt by what has flowed, or left with more than it may carry.</summary>
+    private static bool IsOver(FaultWire wire, WireHeat heat) => heat.Share > 1 || heat.SustainedAmps > wire.Ampacity;
+
+    /// <summary>What is hurt sooner; of two that are never hurt, what is warmer for what it stands.</summary>
+    private static bool IsSooner(WireHeat heat, WireHeat held) =>
+        heat.HurtSeconds < held.HurtSeconds || (heat.HurtSeconds == held.HurtSeconds && heat.Share > held.Share);
+
+    /// <summary>The larger rise over what it stands; where copper melts in both, the one that hurts sooner.</summary>
+    private static bool IsWorse(WireHeat heat, WireHeat held) =>
+        heat.Share > held.Share || (heat.Share == held.Share && heat.HurtSeconds < held.HurtSeconds);
 
     /// <summary>A current below this part of the ampacity warms nothing worth telling.</summary>
     private const double SmallestPart = 0.05;

@@ -24,9 +24,6 @@ public sealed record FaultShort(
     string Source, string To, double Amps, IReadOnlyList<OpeningNumbers> Openings, double? Seconds, double SustainedAmps,
     double? LetThrough, IReadOnlyList<string> Dark)
 {
-    /// <summary>True when a fuse outside the box ends it.</summary>
-    public bool HasOwnFuse { get; init; }
-
     /// <summary>The conductor nearest to what it stands; null when none warms.</summary>
     public string? HottestConductor { get; init; }
 
@@ -117,7 +114,6 @@ public sealed record FaultNumbers(
         outcome.Cleared ? outcome.LetThrough : null,
         study.Dark(outcome))
     {
-        HasOwnFuse = outcome.Case.HasOwnFuse,
         HottestConductor = outcome.Hottest?.WireId,
         HottestCelsius = outcome.Hottest?.Celsius,
         HottestLimitCelsius = outcome.Hottest?.LimitCelsius,

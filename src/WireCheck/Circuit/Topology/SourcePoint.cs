@@ -38,7 +38,7 @@ public sealed record SourcePoint(string PartId, int Plus, int Minus, double Volt
                     break;
                 case WiredVehicle vehicle:
                     sources.Add(new SourcePoint(
-                        id, vehicle.Element.A, vehicle.Element.B, vehicle.Vehicle.Voltage.Value.To.Volts,
+                        id, vehicle.Plus, vehicle.Minus, vehicle.Vehicle.Voltage.Value.To.Volts,
                         vehicle.Vehicle.Fuse.Value.Amperes));
                     break;
                 case WiredPanel { Element: { } element } panel:

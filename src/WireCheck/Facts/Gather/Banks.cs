@@ -126,7 +126,7 @@ internal static class Banks
         {
             if (point.Mode.Source(vehicle.Part.Id) == SourceState.Powered)
             {
-                yield return (vehicle.Element.A, vehicle.Element.B, vehicle.Vehicle.Voltage.Value.To.Volts);
+                yield return (vehicle.Plus, vehicle.Minus, vehicle.Vehicle.Voltage.Value.To.Volts);
             }
         }
     }

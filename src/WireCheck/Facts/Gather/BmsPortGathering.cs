@@ -66,7 +66,7 @@ internal static class BmsPortGathering
     {
         WiredCharger { Output: { } output } => (output.A, output.B),
         WiredCharger { Stage: { } stage } => (stage.OutA, stage.OutB),
-        WiredVehicle vehicle => (vehicle.Element.A, vehicle.Element.B),
+        WiredVehicle vehicle => (vehicle.Plus, vehicle.Minus),
         _ => null,
     };
 }

@@ -46,8 +46,7 @@ public sealed class ConductorGatherer : Gatherer<Conductor>
 
     /// <summary>True when an end is a sense input of a BMS.</summary>
     internal static bool IsSense(Conductor part, GatherContext context) =>
-        new[] { part.From, part.To }.Any(end => context.Pack.Find(end.PartId) is Bms
-            && end.Terminal.Length > 1 && end.Terminal[0] == 's' && char.IsAsciiDigit(end.Terminal[1]));
+        context.Pack.IsSense(part);
 
     private static void GatherCurrents(WiredConductor wire, FactSubject subject, GatherContext context)
     {

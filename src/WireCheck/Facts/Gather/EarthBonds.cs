@@ -68,7 +68,7 @@ internal static class EarthBonds
 
         foreach (WiredVehicle vehicle in context.Wiring.Of<WiredVehicle>())
         {
-            links.Add((context.Wiring.Node(VehicleNode, ""), vehicle.Element.B));
+            links.Add((context.Wiring.Node(VehicleNode, ""), vehicle.Minus));
         }
 
         return links;

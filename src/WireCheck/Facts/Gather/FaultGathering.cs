@@ -19,7 +19,12 @@ internal static class FaultGathering
         switch (part)
         {
             case Conductor:
-                GatherHeat(part.Id, subject, context.Faults);
+                GatherHeat(part.Id, WireFaultFacts.Conductor, subject, context);
+                break;
+            case Load { Lead: { } lead }:
+                subject.Set(LeadFacts.Size, lead.Size.Value.ToString());
+                subject.Set(LeadFacts.Ampacity, context.Ampacities.LeadAmps(lead.Size.Value));
+                GatherHeat(part.Id, WireFaultFacts.Load, subject, context);
                 break;
             case Fuse fuse:
                 GatherBreaking(fuse, subject, context);
@@ -33,19 +38,14 @@ internal static class FaultGathering
 
     private static void GatherShort(FaultFacts facts, Part part, FactSubject subject, GatherContext context)
     {
-        PointFaults? worst = null;
         double highest = 0;
         foreach (PointFaults point in context.Faults.PointsOf(part.Id))
         {
             highest = Math.Max(highest, point.Highest?.Amps ?? 0);
-            if (point.Lowest is { } outcome && (worst?.Lowest is not { } held || outcome.Amps < held.Amps))
-            {
-                worst = point;
-            }
         }
 
         subject.SetNumber(facts.Highest, highest > 0 ? highest : null);
-        if (worst?.Lowest is not { } lowest)
+        if (LowestOf(part.Id, context) is not { Lowest: { } lowest } worst)
         {
             return;
         }
@@ -55,11 +55,7 @@ internal static class FaultGathering
         subject.Set(facts.At, worst.Point.Place);
         subject.Set(facts.Return, worst.Point.ReturnName);
         subject.SetWord(facts.Guard, lowest.GuardId);
-        if (lowest is { GuardId: { } guard, Case.FromBank: true } && context.Faults.BandOf(guard) is { } band)
-        {
-            subject.Set(facts.Multiple, lowest.Amps / band.Rating);
-        }
-
+        subject.SetNumber(facts.Multiple, MultipleOf(lowest, context));
         subject.SetWord(facts.ClearedBy, lowest.ClearedBy);
         subject.SetNumber(facts.ClearingTime, lowest.Cleared ? lowest.Seconds : null);
         if (lowest.Cleared)
@@ -68,24 +64,47 @@ internal static class FaultGathering
         }
     }
 
-    private static void GatherHeat(string id, FactSubject subject, FaultStudy study)
+    /// <summary>Of the places of a part, the one with the lowest current; null when nothing feeds any.</summary>
+    internal static PointFaults? LowestOf(string partId, GatherContext context)
     {
+        PointFaults? worst = null;
+        foreach (PointFaults point in context.Faults.PointsOf(partId))
+        {
+            if (point.Lowest is { } outcome && (worst?.Lowest is not { } held || outcome.Amps < held.Amps))
+            {
+                worst = point;
+            }
+        }
+
+        return worst;
+    }
+
+    /// <summary>A short from a bank over the rating of the fuse or breaker in its way; null without one.</summary>
+    internal static double? MultipleOf(FaultOutcome? lowest, GatherContext context) =>
+        lowest is { GuardId: { } guard, Case.FromBank: true } && context.Faults.BandOf(guard) is { } band ? lowest.Amps / band.Rating : null;
+
+    private static void GatherHeat(string id, WireFaultFacts facts, FactSubject subject, GatherContext context)
+    {
+        FaultStudy study = context.Faults;
+        bool told = context.UnclearedShorts.IsTeller(id);
+        subject.Set(facts.Told, told);
+        subject.SetNames(facts.Also, told ? context.UnclearedShorts.Also(id) : []);
         if (study.HottestOf(id) is { } hottest)
         {
-            subject.SetNumber(WireFaultFacts.Share, hottest.Heat.Share);
-            subject.SetNumber(WireFaultFacts.Temperature, hottest.Heat.Celsius);
-            subject.Set(WireFaultFacts.Melts, hottest.Heat.Celsius >= FaultWires.MeltingCelsius);
-            subject.SetNumber(WireFaultFacts.Lasts, hottest.In.Cleared ? hottest.In.Seconds : null);
-            subject.SetNumber(WireFaultFacts.Limit, hottest.Heat.LimitCelsius);
-            subject.Set(WireFaultFacts.At, study.PointOf(hottest.In).Place);
-            subject.SetNumber(WireFaultFacts.HeatedBy, hottest.In.Amps);
+            subject.SetNumber(facts.Share, hottest.Heat.Share);
+            subject.SetNumber(facts.Temperature, hottest.Heat.Celsius);
+            subject.Set(facts.Melts, hottest.Heat.Celsius >= FaultWires.MeltingCelsius);
+            subject.SetNumber(facts.Lasts, hottest.In.Cleared ? hottest.In.Seconds : null);
+            subject.SetNumber(facts.Limit, hottest.Heat.LimitCelsius);
+            subject.Set(facts.At, study.PointOf(hottest.In).Place);
+            subject.SetNumber(facts.HeatedBy, hottest.In.Amps);
         }
 
         if (study.SustainedIn(id) is { } sustained)
         {
-            subject.SetNumber(WireFaultFacts.Sustained, sustained.Amps);
-            subject.Set(WireFaultFacts.SustainedAt, study.PointOf(sustained.In).Place);
-            subject.Set(WireFaultFacts.SustainedSource, sustained.In.Case.Name);
+            subject.SetNumber(facts.Sustained, sustained.Amps);
+            subject.Set(facts.SustainedAt, study.PointOf(sustained.In).Place);
+            subject.Set(facts.SustainedSource, sustained.In.Case.Name);
         }
     }
 

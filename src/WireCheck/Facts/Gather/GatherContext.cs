@@ -105,7 +105,12 @@ public sealed class GatherContext
 
     /// <summary>Shorts at every place.</summary>
     public FaultStudy Faults => _faults ??= FaultStudy.Of(new FaultInput(
-        Pack, Data, Box.Corners, Graph, Poles, Ampacities.Amps, Ampacities.AmbientOf));
+        Pack, Data, Box.Corners, Graph, Poles, Ampacities.Amps, Ampacities.AmbientOf, Ampacities.LeadAmps, HottestInsideCelsius));
+
+    /// <summary>Which wire tells of shorts that are not cleared in time.</summary>
+    public UnclearedShorts UnclearedShorts => _unclearedShorts ??= new UnclearedShorts(this);
+
+    private UnclearedShorts? _unclearedShorts;
 
     /// <summary>The order in which cells are joined.</summary>
     public Stacks Stacks => _stacks ??= new Stacks(this);

@@ -1,6 +1,7 @@
 using WireCheck.Description.Kinds;
 using WireCheck.Knowledge;
 using WireCheck.Physics;
+using WireCheck.Quantities;
 
 namespace WireCheck.Faults.Coordination;
 
@@ -46,11 +47,25 @@ public sealed class ConductorDamage
     /// <param name="library">Holds them.</param>
     /// <param name="ampacity">What it may carry for hours in that place, A; 0 where it may carry nothing, and then it loses no heat.</param>
     /// <param name="ambient">Air around it, for which the ampacity stands, °C.</param>
-    public static ConductorDamage Of(Conductor conductor, Library library, double ampacity, double ambient)
+    public static ConductorDamage Of(Conductor conductor, Library library, double ampacity, double ambient) => Of(
+        conductor.Size.Value,
+        library.Materials[conductor.Material.Value],
+        library.Insulation[conductor.Insulation.Value],
+        library,
+        ampacity,
+        ambient);
+
+    /// <summary>The withstand of a wire of which size, metal and insulation are known, as the lead of a load.</summary>
+    /// <param name="size">Its size.</param>
+    /// <param name="material">Its metal.</param>
+    /// <param name="insulation">Its insulation.</param>
+    /// <param name="library">Holds the two times of insulation.</param>
+    /// <param name="ampacity">What it may carry for hours in that place, A; 0 where it may carry nothing.</param>
+    /// <param name="ambient">Air around it, for which the ampacity stands, °C.</param>
+    public static ConductorDamage Of(
+        ConductorSize size, Material material, InsulationClass insulation, Library library, double ampacity, double ambient)
     {
-        Material material = library.Materials[conductor.Material.Value];
-        InsulationClass insulation = library.Insulation[conductor.Insulation.Value];
-        double area = ConductorTable.Area(conductor.Size.Value);
+        double area = ConductorTable.Area(size);
         double at20 = material.Resistivity / area;
         double atRated = at20 * (material.Zero + insulation.RatedCelsius) / (material.Zero + 20);
         double loss = ConductorHeating.LossAtAmpacity(ampacity, atRated, insulation.RatedCelsius, ambient);
@@ -78,27 +93,33 @@ public sealed class ConductorDamage
     public double Celsius(double amps, double seconds) => _heating.Celsius(_rated, amps, seconds);
 
     /// <summary>Seconds until the insulation is hurt; infinite when it never is.</summary>
-    public double Seconds(double amps)
+    public double Seconds(double amps) => Seconds(amps, _rated, 0);
+
+    /// <summary>The same where the current goes on from another: seconds from now on.</summary>
+    /// <param name="amps">The current from now on, A.</param>
+    /// <param name="from">Temperature by now, °C.</param>
+    /// <param name="elapsed">Time since the conductor was at its rated temperature, s.</param>
+    public double Seconds(double amps, double from, double elapsed)
     {
-        double toShort = _heating.Seconds(_rated, _shortLimit, amps);
-        if (toShort <= _shortTime)
+        double toShort = _heating.Seconds(from, _shortLimit, amps);
+        if (elapsed + toShort <= _shortTime)
         {
             return toShort;
         }
 
-        double toOverload = _heating.Seconds(_rated, _overloadLimit, amps);
-        if (toOverload >= _overloadTime)
+        double toOverload = _heating.Seconds(from, _overloadLimit, amps);
+        if (elapsed + toOverload >= _overloadTime)
         {
             return toOverload;
         }
 
         // The limit falls from the one to the other while the temperature rises: they meet once, between these two times.
-        double low = Math.Max(toOverload, _shortTime);
-        double high = Math.Min(toShort, _overloadTime);
+        double low = Math.Max(elapsed + toOverload, _shortTime);
+        double high = Math.Min(elapsed + toShort, _overloadTime);
         while (high - low > Resolution * low)
         {
             double middle = Math.Sqrt(low * high);
-            if (Celsius(amps, middle) < LimitCelsius(middle))
+            if (_heating.Celsius(from, amps, middle - elapsed) < LimitCelsius(middle))
             {
                 low = middle;
             }
@@ -108,7 +129,7 @@ public sealed class ConductorDamage
             }
         }
 
-        return Math.Sqrt(low * high);
+        return Math.Sqrt(low * high) - elapsed;
     }
 
     /// <summary>

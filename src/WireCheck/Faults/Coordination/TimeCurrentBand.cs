@@ -22,17 +22,23 @@ public sealed class TimeCurrentBand
     private readonly double? _breaking;
 
     private TimeCurrentBand(Fuse fuse, FuseClass known, TimeCurrentCurve fastest, TimeCurrentCurve slowest)
+        : this(fuse.Id, fuse.Rating.Value.Amperes, known, fastest, slowest)
     {
-        Id = fuse.Id;
-        Rating = fuse.Rating.Value.Amperes;
-        _class = known;
-        _fastest = fastest;
-        _slowest = slowest;
         _breaking = fuse.Breaking?.Value.Amperes;
         Volts = Math.Min(fuse.Volts.Value.Volts, fuse.Holder?.Volts?.Value.Volts ?? double.MaxValue);
         Given = fuse.Curve.Count > 0;
-        double atGate = fastest.LastAmps * fastest.LastAmps * fastest.LastSeconds;
-        MeltingEnergy = fuse.MeltingEnergy?.Value.AmpereSquaredSeconds ?? known.MeltingEnergy(Rating) ?? atGate;
+        MeltingEnergy = fuse.MeltingEnergy?.Value.AmpereSquaredSeconds ?? MeltingEnergy;
+    }
+
+    private TimeCurrentBand(string id, double rating, FuseClass known, TimeCurrentCurve fastest, TimeCurrentCurve slowest)
+    {
+        Id = id;
+        Rating = rating;
+        Volts = known.Volts;
+        _class = known;
+        _fastest = fastest;
+        _slowest = slowest;
+        MeltingEnergy = known.MeltingEnergy(rating) ?? (fastest.LastAmps * fastest.LastAmps * fastest.LastSeconds);
     }
 
     /// <summary>Id of the fuse or breaker.</summary>
@@ -75,6 +81,21 @@ public sealed class TimeCurrentBand
             known,
             fastest ?? FromClass(band, rating * hot, isFastest: true),
             slowest ?? FromClass(band, rating * cold, isFastest: false));
+    }
+
+    /// <summary>The band of a fuse of which only class and rating are known, as that of a vehicle's outlet.</summary>
+    /// <param name="id">Id of the part it belongs to.</param>
+    /// <param name="rating">Rated current, A.</param>
+    /// <param name="known">Its class.</param>
+    /// <param name="coldest">Coldest air around it, °C.</param>
+    /// <param name="hottest">Hottest air around it, °C.</param>
+    public static TimeCurrentBand OfClass(string id, double rating, FuseClass known, double coldest, double hottest)
+    {
+        double hot = known.Ambient.At(hottest);
+        double cold = Math.Max(hot, known.Ambient.At(coldest));
+        FuseBand band = known.BandFor(rating);
+        return new TimeCurrentBand(
+            id, rating, known, FromClass(band, rating * hot, isFastest: true), FromClass(band, rating * cold, isFastest: false));
     }
 
     /// <summary>Seconds before which it does not begin to melt, or a latch to move; infinite when it may carry the current for ever.</summary>

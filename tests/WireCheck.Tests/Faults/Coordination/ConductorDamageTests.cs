@@ -50,6 +50,22 @@ public sealed class ConductorDamageTests
         damage.Celsius(amps, seconds).ShouldBe(damage.LimitCelsius(seconds), 1e-3);
     }
 
+    /// <summary>Held at one current it does not matter when one begins to count.</summary>
+    [Theory]
+    [InlineData(90)]
+    [InlineData(150)]
+    [InlineData(1000)]
+    public void From_where_it_has_got_to_the_rest_of_the_time_is_left(double amps)
+    {
+        ConductorDamage damage = Damage(Conductor("10 AWG"));
+        double whole = damage.Seconds(amps);
+        foreach (double part in new[] { 0.1, 0.5, 0.9 })
+        {
+            double elapsed = part * whole;
+            damage.Seconds(amps, damage.Celsius(amps, elapsed), elapsed).ShouldBe(whole - elapsed, 1e-5 * whole);
+        }
+    }
+
     [Fact]
     public void At_its_ampacity_it_is_never_hurt() =>
         Damage(Conductor("10 AWG")).Seconds(60).ShouldBe(double.PositiveInfinity);
