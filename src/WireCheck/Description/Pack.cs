@@ -51,6 +51,9 @@ public sealed class Pack
     /// <summary>Prices, for the parts list; null when none are given.</summary>
     public CostList? Costs { get; init; }
 
+    /// <summary>How far the built box may differ; null when nothing is declared.</summary>
+    public DeclaredTolerances? Tolerances { get; init; }
+
     /// <summary>All parts of one kind, in the order of the file.</summary>
     public IEnumerable<T> Of<T>()
         where T : Part => Parts.OfType<T>();
@@ -71,26 +74,34 @@ public sealed class Pack
     internal Pack Without(string partId, string? terminal)
     {
         bool Is(TerminalReference end) => end.PartId == partId && end.Terminal == terminal;
-        return new Pack
-        {
-            File = File,
-            Title = Title,
-            Notes = Notes,
-            RuleSets = RuleSets,
-            Settings = Settings,
-            Surroundings = Surroundings,
-            Parts = [.. Parts.Where(p => terminal is null ? p.Id != partId : !(p is Joint joint && (Is(joint.First) || Is(joint.Second))))],
-            Conductors = [.. Conductors.Where(c => terminal is null || !(Is(c.From) || Is(c.To)))],
-            StaysLive = StaysLive,
-            OutsideLinks = OutsideLinks,
-            Modes = Modes,
-            Paths = Paths,
-            Waivers = Waivers,
-            Measured = Measured,
-            Stock = Stock,
-            Costs = Costs,
-        };
+        return With(
+            [.. Parts.Where(p => terminal is null ? p.Id != partId : !(p is Joint joint && (Is(joint.First) || Is(joint.Second))))],
+            [.. Conductors.Where(c => terminal is null || !(Is(c.From) || Is(c.To)))]);
     }
+
+    /// <summary>The same box with every conductor longer or shorter by a factor above 0.</summary>
+    internal Pack WithLengths(double factor) => With(Parts, [.. Conductors.Select(c => c.Lengthened(factor))]);
+
+    private Pack With(IReadOnlyList<Part> parts, IReadOnlyList<Conductor> conductors) => new()
+    {
+        File = File,
+        Title = Title,
+        Notes = Notes,
+        RuleSets = RuleSets,
+        Settings = Settings,
+        Surroundings = Surroundings,
+        Parts = parts,
+        Conductors = conductors,
+        StaysLive = StaysLive,
+        OutsideLinks = OutsideLinks,
+        Modes = Modes,
+        Paths = Paths,
+        Waivers = Waivers,
+        Measured = Measured,
+        Stock = Stock,
+        Costs = Costs,
+        Tolerances = Tolerances,
+    };
 
     private Dictionary<string, Part> ById =>
         _byId ??= Parts.Concat(Conductors).ToDictionary(p => p.Id, StringComparer.Ordinal);

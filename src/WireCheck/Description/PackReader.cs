@@ -114,6 +114,7 @@ public sealed class PackReader
             Waivers = _head.Listed("waivers", "waiver", IntentReaders.ReadWaiver),
             Measured = _head.Listed("measured", "reading", IntentReaders.ReadReading),
             Stock = _head.Listed("stock", "reel", SupplyReaders.ReadReel),
+            Tolerances = _head.Reader.OptionalMap("tolerances", DeclaredTolerances.Read),
             Costs = _head.Reader.OptionalMap("costs", SupplyReaders.ReadCosts),
         };
         new ReferenceResolver(_context, parts, conductors).Resolve();

@@ -81,6 +81,9 @@ public static class Escaping
         return safe.ToString();
     }
 
+    /// <summary>For a cell of a Markdown table, where nothing can begin a list or a heading.</summary>
+    public static string MarkdownCell(string words) => Markdown("x" + words)[1..];
+
     private static bool IsListNumber(string words, int place)
     {
         for (int i = 0; i < place; i++)

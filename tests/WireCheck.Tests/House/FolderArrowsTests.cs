@@ -66,15 +66,22 @@ public sealed class FolderArrowsTests
                 "Description", "Circuit.Elements", "Circuit", "Circuit.Solving", "Circuit.Topology", "Circuit.Wiring", "Quantities", "Knowledge", "Heat", "States", "Faults", "Standby", "Charging", "Energy", "Facts",
                 "Facts.Catalogue", "Facts.Gather",
             ]),
+        ("Tolerances", ["Knowledge", "Description", "Circuit.Wiring"]),
+        (
+            "Sheets",
+            [
+                "Quantities", "Knowledge", "Description", "Circuit.Solving", "Circuit.Wiring", "States", "Standby", "Faults", "Facts", "Facts.Catalogue",
+                "Facts.Gather", "Tolerances",
+            ]),
         ("Comparing", ["Quantities", "Description", "Facts", "Rules", "Findings"]),
         ("Drawing", ["Quantities", "Description"]),
-        ("Reports", ["Text", "Quantities", "Knowledge", "Switching", "Facts", "Facts.Catalogue", "Rules", "Findings", "Numbers", "Standby", "Energy", "Drawing", "Comparing"]),
+        ("Reports", ["Text", "Quantities", "Knowledge", "Switching", "Facts", "Facts.Catalogue", "Rules", "Findings", "Numbers", "Standby", "Energy", "Drawing", "Comparing", "Sheets"]),
         ("Explaining", ["Text", "Knowledge", "Facts", "Facts.Catalogue", "Rules", "Reports"]),
         (
             FrontDoors,
             [
                 "Text", "Quantities", "Knowledge", "Description", "Circuit.Wiring", "States", "Facts", "Facts.Catalogue", "Facts.Gather",
-                "Rules", "Findings", "Switching", "Standby", "Charging", "Faults", "Energy", "Numbers", "Comparing", "Drawing", "Reports",
+                "Rules", "Findings", "Switching", "Standby", "Charging", "Faults", "Energy", "Numbers", "Comparing", "Sheets", "Drawing", "Reports",
             ]),
     ];
 

@@ -91,7 +91,7 @@ public sealed class WiredRelay : WiredPart
             return false;
         }
 
-        double cold = Relay.Coil.Resistance.Value.Ohms;
+        double cold = _data.CoilOhms(Relay);
         CoilCelsius = Physics.Coil.SettledTemperature(Math.Abs(volts), cold, _data.CoilKelvinPerWatt(Relay), _airCelsius);
         double ohms = cold * Physics.Coil.ResistanceFactor(CoilCelsius);
         bool moved = Math.Abs(ohms - Coil.Ohms) > 1e-4 * ohms;
@@ -122,7 +122,7 @@ public sealed class RelayWiring : KindWiring<Relay>
         }
         else if (part.Latching?.Value != true)
         {
-            coil = builder.Add(new Resistance(part.Id + ".coil", plus, minus, part.Coil.Resistance.Value.Ohms));
+            coil = builder.Add(new Resistance(part.Id + ".coil", plus, minus, builder.Data.CoilOhms(part)));
         }
 
         Element? clamp = part.Coil.Suppression?.Value switch

@@ -15,6 +15,12 @@ public sealed class WiringData(Library library)
 {
     public Library Library { get; } = library;
 
+    /// <summary>By how much the built box differs from its description; not at all unless a study says so.</summary>
+    public BuiltDifference Built { get; init; } = BuiltDifference.None;
+
+    /// <summary>Cold resistance of a relay's coil, Ω.</summary>
+    public double CoilOhms(Relay relay) => relay.Coil.Resistance.Value.Ohms * Built.Coils;
+
     /// <summary>An assumption of the library by name, in SI units.</summary>
     public double Assumed(string name) => Library.Assumptions[name].Value;
 
@@ -41,7 +47,7 @@ public sealed class WiringData(Library library)
         double perMetre = size is { } known
             ? Library.Conductors.OhmsPerMetre(known, Library.Materials[CopperName], ColdCopperCelsius)
             : 0;
-        double ohms = Library.Joints[jointClass].Resistance(perMetre, aged);
+        double ohms = Library.Joints[jointClass].Resistance(perMetre, aged) * Built.Joints;
 
         // A conductor's joint may be nothing; a joint that is a part of its own still needs a resistance.
         return size is null ? Math.Max(ohms, SmallestOhms) : ohms;
@@ -67,13 +73,13 @@ public sealed class WiringData(Library library)
     {
         Chemistry chemistry = Library.Chemistries[cells.Chemistry.Value];
         ElectricResistance? own = index < cells.Individual.Count ? cells.Individual[index].Resistance?.Value : null;
-        double direct = (own ?? cells.Resistance.Value).Ohms;
+        double direct = (own ?? cells.Resistance.Value).Ohms * Built.Cells;
         if (conditions.HighestResistance)
         {
             return direct * chemistry.Aged * Math.Max(1, chemistry.ResistanceByTemperature.At(conditions.CellCelsius));
         }
 
-        return cells.ResistanceAc?.Value.Ohms ?? (direct / chemistry.DcOverAc);
+        return Built.CellsAtRest ? direct : (cells.ResistanceAc?.Value.Ohms * Built.Cells) ?? (direct / chemistry.DcOverAc);
     }
 
     /// <summary>Resistance of one bar between cells with its two joints, Ω.</summary>
@@ -110,7 +116,7 @@ public sealed class WiringData(Library library)
     {
         null => 0,
         { Resistance: { } given } => given.Value.Ohms,
-        { Class: { } known } => 2 * Library.Joints[known.Value].Resistance(0, aged),
+        { Class: { } known } => 2 * Library.Joints[known.Value].Resistance(0, aged) * Built.Joints,
         _ => 0,
     };
 
@@ -151,7 +157,7 @@ public sealed class WiringData(Library library)
     {
         double rise = Assumed("coil_rise");
         double volts = relay.Coil.Voltage.Value.Volts;
-        double warm = relay.Coil.Resistance.Value.Ohms * Physics.Coil.ResistanceFactor(20 + rise);
+        double warm = CoilOhms(relay) * Physics.Coil.ResistanceFactor(20 + rise);
         return rise * warm / (volts * volts);
     }
 

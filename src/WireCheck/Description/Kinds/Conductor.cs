@@ -58,6 +58,31 @@ public sealed class Conductor : Part
     public Given<bool>? Moving { get; init; }
 
     public override IReadOnlyList<string> Terminals => [];
+
+    /// <summary>The same leg, longer or shorter by a factor above 0.</summary>
+    internal Conductor Lengthened(double factor) => new()
+    {
+        Id = Id,
+        Position = Position,
+        ClassName = ClassName,
+        WrittenId = WrittenId,
+        From = From,
+        To = To,
+        Size = Size,
+        Length = Length with { Value = Length.Value * factor },
+        Material = Material,
+        Strands = Strands,
+        Insulation = Insulation,
+        FromEnd = FromEnd,
+        ToEnd = ToEnd,
+        Resistance = Resistance,
+        Bundle = Bundle,
+        Sleeve = Sleeve,
+        ThroughWall = ThroughWall,
+        Place = Place,
+        Colour = Colour,
+        Moving = Moving,
+    };
 }
 
 /// <summary>How one end of a conductor is finished.</summary>

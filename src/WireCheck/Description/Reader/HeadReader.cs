@@ -13,7 +13,7 @@ internal sealed class HeadReader
     private static readonly string[] Keys =
     [
         "pack", "language", "notes", "rules", "settings", "surroundings", "defaults", "stays_live",
-        "outside_links", "modes", "paths", "waivers", "measured", "stock", "costs",
+        "outside_links", "modes", "paths", "waivers", "measured", "stock", "costs", "tolerances",
     ];
 
     private readonly ReadContext _context;

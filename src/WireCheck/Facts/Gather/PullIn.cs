@@ -40,7 +40,7 @@ internal static class PullIn
         }
 
         double celsius = relay.Coil is null ? 20 : Coil.SettledTemperature(
-            (double)lowest.Value, relay.Relay.Coil.Resistance.Value.Ohms,
+            (double)lowest.Value, context.Data.CoilOhms(relay.Relay),
             context.Data.CoilKelvinPerWatt(relay.Relay), context.HottestInsideCelsius);
         subject.SetNumber(RelayFacts.HotOperate, Coil.OperateVoltage(relay.Relay.Coil.Operate.Value.Volts, celsius));
     }

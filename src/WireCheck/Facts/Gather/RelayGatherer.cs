@@ -61,7 +61,7 @@ public sealed class RelayGatherer : Gatherer<Relay>
     /// <summary>Voltage, heat and temperature of the coil; where a charger holds the bank up, at the end of charge.</summary>
     private static void AddCoil(WiredRelay relay, FactSubject subject, GatherContext context)
     {
-        double cold = relay.Relay.Coil.Resistance.Value.Ohms;
+        double cold = context.Data.CoilOhms(relay.Relay);
         double kelvinPerWatt = context.Data.CoilKelvinPerWatt(relay.Relay);
         int plus = context.Wiring.Node(relay.Part.Id, "86");
         foreach (OperatingPoint point in context.SteadyPoints())

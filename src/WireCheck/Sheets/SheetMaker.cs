@@ -1,0 +1,36 @@
+using WireCheck.Description;
+using WireCheck.Facts;
+using WireCheck.Facts.Gather;
+
+namespace WireCheck.Sheets;
+
+/// <summary>Makes all sheets of a solved box.</summary>
+internal static class SheetMaker
+{
+    internal static SheetBook Make(string file, GatherContext context, IReadOnlyList<string> cautions)
+    {
+        Pack pack = context.Pack;
+        FactTable facts = BoxFacts.Gather(context);
+        BenchBox bench = new(pack, context.Library);
+        return new SheetBook(
+            file,
+            pack.Title.Value,
+            [
+                CutList.Pieces(pack),
+                CutList.Needed(pack),
+                PartsList.Ends(pack),
+                FuseSchedule.Of(context, facts),
+                new PartsList(pack, context.Library).Parts(),
+                WiringList.Of(pack),
+                Labels.Sheet(pack),
+            ],
+            [
+                new Sheet("cautions", "Cautions", [], ["before you touch it"], [.. cautions.Select(c => (IReadOnlyList<string>)[c])]),
+                new ChecksBeforePower(pack, context.Library).Make(),
+                new FirstConnection(context).Make(),
+                ExpectedStandby.Of(bench),
+                ExpectedVoltages.Of(bench),
+                JointMillivolts.Of(bench, context),
+            ]);
+    }
+}
