@@ -4,11 +4,14 @@ namespace WireCheck.States;
 /// Which of several relays that want to move goes first. The pull of each coil follows its voltage with one and the same lag,
 /// x' = V - x in the time of that lag, and a relay moves when x passes its threshold; so the coil with the most voltage to spare
 /// is first, and one that loses its feed by the first one's contact may not move at all. Equal ones go in the order of the
-/// description. Voltages in V, without sign.
+/// description, as do those that rounding alone sets apart. Voltages in V, without sign.
 /// </summary>
 /// <param name="relays">Number of relays.</param>
 internal sealed class RelayRace(int relays)
 {
+    /// <summary>Ways left that differ by less than this part are equal: it is above rounding and below what coils differ by.</summary>
+    private const double Equal = 1e-6;
+
     private readonly double[] _pull = new double[relays];
 
     /// <summary>
@@ -45,7 +48,7 @@ internal sealed class RelayRace(int relays)
         {
             // What is left of the way to the voltage when the threshold is passed; the most left is the soonest.
             double share = wants[i] ? ShareLeft(_pull[i], Math.Abs(volts[i]), thresholds[i]) : -1;
-            if (share >= 0 && (first < 0 || share > left))
+            if (share >= 0 && (first < 0 || share > left * (1 + Equal)))
             {
                 (first, left, second) = (i, share, first < 0 ? 0 : left);
             }
