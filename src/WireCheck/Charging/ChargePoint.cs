@@ -35,16 +35,8 @@ public sealed record BankCharge(string Id, double Amps, double Volts, double Cel
     }
 
     /// <summary>Current into a bank, A; negative when it gives.</summary>
-    public static double AmpsInto(WiredBank bank, OperatingPoint point)
-    {
-        double sum = 0;
-        for (int column = 0; column < bank.Columns; column++)
-        {
-            sum += point.Amps(bank.CellElements[bank.CellElements.Count - 1 - column]);
-        }
-
-        return sum;
-    }
+    public static double AmpsInto(WiredBank bank, OperatingPoint point) =>
+        GroupAmps.Into(bank, bank.Cells.Series.Value - 1, point.Solution);
 
     /// <summary>Current into all banks together, A.</summary>
     public static double AmpsIntoAll(IReadOnlyList<WiredBank> banks, OperatingPoint point)

@@ -1,3 +1,4 @@
+using WireCheck.Quantities;
 using WireCheck.States;
 
 namespace WireCheck.Energy;
@@ -22,9 +23,6 @@ public sealed record DayMarch(EnergyCondition Condition, IReadOnlyList<DayStep> 
 {
     /// <summary>Days that are reckoned.</summary>
     public const int Days = 7;
-
-    /// <summary>A day, s.</summary>
-    public const double SecondsPerDay = 86400;
 
     /// <summary>The first step that started and ended too soon; null when all last.</summary>
     public DayStep? FirstStop
@@ -85,9 +83,9 @@ public sealed record DayMarch(EnergyCondition Condition, IReadOnlyList<DayStep> 
                 }
             }
 
-            if (timed < SecondsPerDay)
+            if (timed < Durations.SecondsPerDay)
             {
-                charge = Step(study.TrailOf(rest, condition), day, rest.Id, SecondsPerDay - timed, charge, steps);
+                charge = Step(study.TrailOf(rest, condition), day, rest.Id, Durations.SecondsPerDay - timed, charge, steps);
                 NoteCharging(study.TrailOf(rest, condition), rest.Id, charging);
             }
         }

@@ -82,7 +82,7 @@ internal sealed class ModeStates
         double sum = 0;
         foreach (WiredBank bank in _banks)
         {
-            double amps = WorstGroupAmps(bank, point);
+            double amps = GroupAmps.MostOut(bank, point.Solution);
             double efficiency = amps < 0 ? _wiring.Data.Library.Chemistries[bank.Cells.Chemistry.Value].CoulombicEfficiency : 1;
             rate = Math.Max(rate, amps * efficiency / _condition.CountedCoulombs(bank));
             sum -= BankCharge.AmpsInto(bank, point);
@@ -108,24 +108,6 @@ internal sealed class ModeStates
         }
 
         return _solver.SolveAsSet(mode, corner);
-    }
-
-    /// <summary>Current out of the group that is drawn from most, A.</summary>
-    private static double WorstGroupAmps(WiredBank bank, OperatingPoint point)
-    {
-        double most = double.NegativeInfinity;
-        for (int group = 0; group < bank.Cells.Series.Value; group++)
-        {
-            double amps = 0;
-            for (int column = 0; column < bank.Columns; column++)
-            {
-                amps -= point.Amps(bank.CellElements[(group * bank.Columns) + column]);
-            }
-
-            most = Math.Max(most, amps);
-        }
-
-        return most;
     }
 
     private static BoxMode WithDuty(BoxMode mode, SolvedBox box)

@@ -71,7 +71,7 @@ public static class QuantityText
             < 120 => WithUnit(seconds, "s"),
             < 7200 => WithUnit(seconds / 60, "min"),
             < 172800 => WithUnit(seconds / 3600, "h"),
-            _ => WithUnit(seconds / 86400, "days"),
+            _ => WithUnit(seconds / Durations.SecondsPerDay, "days"),
         };
     }
 

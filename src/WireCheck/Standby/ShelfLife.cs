@@ -4,6 +4,7 @@ using WireCheck.Description;
 using WireCheck.Description.Kinds;
 using WireCheck.Knowledge;
 using WireCheck.Physics;
+using WireCheck.Quantities;
 using WireCheck.States;
 
 namespace WireCheck.Standby;
@@ -22,8 +23,6 @@ public sealed record ShelfLife(double ToCutOff, double ToDamage, double SelfDisc
 /// </summary>
 internal sealed class ShelfClock(BoxWiring wiring)
 {
-    private const double SecondsPerDay = 86400;
-
     private readonly StateSolver _solver = new(wiring);
     private readonly WiringGraph _graph = WiringGraph.Of(wiring);
 
@@ -64,7 +63,7 @@ internal sealed class ShelfClock(BoxWiring wiring)
     {
         Quantities.Range<UnitsNet.Temperature> ambient = wiring.Pack.Surroundings.Ambient.Value;
         double celsius = (ambient.From.DegreesCelsius + ambient.To.DegreesCelsius) / 2;
-        return cells.SelfDischarge.Value.PerDay / SecondsPerDay * SelfDischarge.Factor(
+        return cells.SelfDischarge.Value.PerDay / Durations.SecondsPerDay * SelfDischarge.Factor(
             celsius, wiring.Data.Assumed("self_discharge_reference"), wiring.Data.Assumed("self_discharge_doubling"));
     }
 
@@ -81,29 +80,12 @@ internal sealed class ShelfClock(BoxWiring wiring)
         {
             if (beside[wiring.Node(other.Part.Id, "+")])
             {
-                amps += WorstGroup(other, point);
+                amps += GroupAmps.MostOut(other, point.Solution);
                 charge += Coulombs(other.Cells);
             }
         }
 
         return Math.Max(0, amps) * Coulombs(bank.Cells) / charge;
-    }
-
-    private static double WorstGroup(WiredBank bank, OperatingPoint point)
-    {
-        double most = double.NegativeInfinity;
-        for (int group = 0; group < bank.Cells.Series.Value; group++)
-        {
-            double amps = 0;
-            for (int column = 0; column < bank.Columns; column++)
-            {
-                amps -= point.Amps(bank.CellElements[(group * bank.Columns) + column]);
-            }
-
-            most = Math.Max(most, amps);
-        }
-
-        return most;
     }
 
     private OperatingPoint? AfterCutOff(OperatingPoint point, double stateOfCharge)

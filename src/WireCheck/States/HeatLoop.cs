@@ -185,12 +185,7 @@ internal sealed class HeatLoop
     {
         foreach (WiredBank bank in _wiring.Of<WiredBank>())
         {
-            double amps = 0;
-            for (int column = 0; column < bank.Columns; column++)
-            {
-                amps += point.Amps(bank.CellElements[column]);
-            }
-
+            double amps = GroupAmps.Into(bank, 0, point.Solution);
             if (amps > _wiring.Data.Assumed("charging_rate") * bank.Cells.Capacity.Value.AmpereHours * bank.Columns)
             {
                 return true;

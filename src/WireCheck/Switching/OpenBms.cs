@@ -2,6 +2,7 @@ using WireCheck.Circuit.Elements;
 using WireCheck.Circuit.Solving;
 using WireCheck.Circuit.Topology;
 using WireCheck.Circuit.Wiring;
+using WireCheck.States;
 
 namespace WireCheck.Switching;
 
@@ -104,7 +105,7 @@ internal sealed class OpenBms
         {
             int plus = _box.Wiring.Node(bank.Part.Id, "+");
             int minus = _box.Wiring.Node(bank.Part.Id, "-");
-            if (AmpsInto(bank, solution) < _box.Wiring.Data.Assumed("cross_feed_current"))
+            if (GroupAmps.Into(bank, 0, solution) < _box.Wiring.Data.Assumed("cross_feed_current"))
             {
                 continue;
             }
@@ -113,7 +114,7 @@ internal sealed class OpenBms
             if (source is not null && _box.Wiring[source] is not WiredBank && !found.Exists(f => f.PartId == source))
             {
                 List<LoopStep> steps = [.. feed, .. back];
-                found.Add(Path(source, steps, LoopTracer.Ids(source, feed, bank.Part.Id, back), plugs, closed) with { Size = AmpsInto(bank, solution) });
+                found.Add(Path(source, steps, LoopTracer.Ids(source, feed, bank.Part.Id, back), plugs, closed) with { Size = GroupAmps.Into(bank, 0, solution) });
             }
         }
 
@@ -136,17 +137,5 @@ internal sealed class OpenBms
         _settling.FromRest();
         _box.SetBms(false);
         _box.Solver.ForgetIslands();
-    }
-
-    /// <summary>Current into the lowest group of a bank, A.</summary>
-    private static double AmpsInto(WiredBank bank, Solution solution)
-    {
-        double amps = 0;
-        for (int column = 0; column < bank.Columns; column++)
-        {
-            amps += solution.Current(bank.CellElements[column]);
-        }
-
-        return amps;
     }
 }

@@ -1,5 +1,6 @@
 using WireCheck.Energy;
 using WireCheck.Facts.Gather;
+using WireCheck.Quantities;
 using WireCheck.States;
 
 namespace WireCheck.Tests.Energy;
@@ -85,7 +86,7 @@ public sealed class EnergyStudyTests
         }
 
         days.Steps.Where(s => s.Mode == "overnight").ShouldAllBe(s => s.After > 1);
-        days.Steps.Where(s => s.Day == 1).Sum(s => s.Seconds).ShouldBe(DayMarch.SecondsPerDay, 1e-6);
+        days.Steps.Where(s => s.Day == 1).Sum(s => s.Seconds).ShouldBe(Durations.SecondsPerDay, 1e-6);
     }
 
     [Fact]

@@ -9,16 +9,8 @@ namespace WireCheck.Facts.Gather;
 internal static class Banks
 {
     /// <summary>Current that leaves a bank at its positive terminal, A; negative while it is charged.</summary>
-    internal static double AmpsLeaving(WiredBank bank, OperatingPoint point)
-    {
-        double sum = 0;
-        for (int column = 0; column < bank.Columns; column++)
-        {
-            sum -= point.Amps(bank.CellElements[bank.CellElements.Count - 1 - column]);
-        }
-
-        return sum;
-    }
+    internal static double AmpsLeaving(WiredBank bank, OperatingPoint point) =>
+        GroupAmps.Out(bank, bank.Cells.Series.Value - 1, point.Solution);
 
     /// <summary>The same over all banks of a box; a bank that is charged by another takes its part away.</summary>
     internal static double AmpsLeavingAll(BoxWiring wiring, OperatingPoint point) =>

@@ -11,8 +11,6 @@ namespace WireCheck.Facts.Gather;
 /// <summary>Gathers an inverter's outlet side as it is declared, what its direct-current side is bonded to, its thresholds and its idling.</summary>
 internal static class InverterSideGathering
 {
-    private const double SecondsPerDay = 86400;
-
     /// <summary>Sets the facts of one inverter that <see cref="ConsumerFacts"/> do not hold.</summary>
     internal static void Add(WiredInverter wired, FactSubject subject, GatherContext context)
     {
@@ -89,7 +87,7 @@ internal static class InverterSideGathering
         double capacity = Banks.CoulombsOfAll(context);
         if (subject.Find(InverterFacts.IdleCurrent.Name)?.Value is double amps && capacity > 0)
         {
-            subject.SetNumber(InverterFacts.IdleSharePerDay, amps * SecondsPerDay / capacity);
+            subject.SetNumber(InverterFacts.IdleSharePerDay, amps * Durations.SecondsPerDay / capacity);
         }
     }
 }

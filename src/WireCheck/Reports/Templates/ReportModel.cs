@@ -3,6 +3,7 @@ using WireCheck.Facts;
 using WireCheck.Facts.Catalogue;
 using WireCheck.Findings;
 using WireCheck.Knowledge;
+using WireCheck.Quantities;
 using WireCheck.Reports.Pages;
 using WireCheck.Reports.Svg;
 using WireCheck.Rules;
@@ -15,8 +16,6 @@ namespace WireCheck.Reports.Templates;
 /// </summary>
 internal sealed class ReportModel(Report report, int place, TemplateTarget target, Escape escape)
 {
-    private const double SecondsPerDay = 86400;
-
     /// <summary>Ends the names of places in a page, so that several reports on one page do not share them.</summary>
     private readonly string _suffix = place == 0 ? "" : FormattableString.Invariant($"-{place}");
 
@@ -54,7 +53,7 @@ internal sealed class ReportModel(Report report, int place, TemplateTarget targe
             ("undecided", List(report.Findings.Undecided.GroupBy(u => u.Rule.Id).Select(OfUndecided))),
             ("margins", List(report.Findings.NearestMargins.Select(OfMargin))),
             ("rules", List(report.Findings.Findings.DistinctBy(f => f.Rule).OrderBy(f => f.Rule, StringComparer.Ordinal).Select(OfRule))),
-            ("shelf", report.Facts.Pack.Find(PackFacts.TimeToCutOff.Name)?.Value is double seconds ? NumberWords.Days(seconds / SecondsPerDay) : null),
+            ("shelf", report.Facts.Pack.Find(PackFacts.TimeToCutOff.Name)?.Value is double seconds ? NumberWords.Days(seconds / Durations.SecondsPerDay) : null),
             ("drawing_style", target == TemplateTarget.Html ? DrawingSvg.Style + PlotSvg.Style : null),
             ("cautions", List(report.Cautions.Select(c => (object)escape(c)))));
     }

@@ -34,7 +34,7 @@ internal static class RuleFunctions
         Filter("seconds", "s", v => QuantityText.WithPrefix(v, "s")),
         Filter("minutes", "s", v => QuantityText.WithUnit(v / 60, "min")),
         Filter("hours", "s", v => QuantityText.WithUnit(v / 3600, "h")),
-        Filter("days", "s", v => QuantityText.WithUnit(v / 86400, "days")),
+        Filter("days", "s", v => QuantityText.WithUnit(v / Durations.SecondsPerDay, "days")),
         Filter("duration", "s", QuantityText.Time),
         Filter("percent", "", v => QuantityText.WithUnit(v * 100, "%")),
         Filter("ratio", "", v => QuantityText.WithUnit(v, "")),
