@@ -23,7 +23,8 @@ public sealed record StandbyAtRest(
 /// <summary>What a box draws at rest, how long it keeps and what would help.</summary>
 /// <param name="States">Stored and left plugged, each when it is solved.</param>
 /// <param name="Moves">What taking each consumer off the stored box would win, the best first.</param>
-public sealed record StandbyNumbers(IReadOnlyList<StandbyAtRest> States, IReadOnlyList<Move> Moves)
+/// <param name="MovesLeftPlugged">The same for the box left plugged.</param>
+public sealed record StandbyNumbers(IReadOnlyList<StandbyAtRest> States, IReadOnlyList<Move> Moves, IReadOnlyList<Move> MovesLeftPlugged)
 {
     /// <summary>The box's standby.</summary>
     public static StandbyNumbers Of(SolvedBox box)
@@ -38,7 +39,7 @@ public sealed record StandbyNumbers(IReadOnlyList<StandbyAtRest> States, IReadOn
             }
         }
 
-        return new StandbyNumbers(states, study.Moves);
+        return new StandbyNumbers(states, study.Moves, study.MovesLeftPlugged);
     }
 
     private static StandbyAtRest OfState(StandbyState state)

@@ -8,6 +8,7 @@ public sealed class StandbyStudy(SolvedBox box)
 {
     private readonly Dictionary<string, StandbyState?> _states = new(StringComparer.Ordinal);
     private IReadOnlyList<Move>? _moves;
+    private IReadOnlyList<Move>? _movesLeftPlugged;
     private ShelfClock? _clock;
 
     /// <summary>All switches open, nothing plugged in; null when that state has no solution.</summary>
@@ -18,6 +19,9 @@ public sealed class StandbyStudy(SolvedBox box)
 
     /// <summary>What taking each consumer off the stored box would win, the best first: those that are not meant to stay live, then by the time to the cut-off.</summary>
     public IReadOnlyList<Move> Moves => _moves ??= Stored is { } stored ? Sorted(new MoveFinder(box).Of(stored)) : [];
+
+    /// <summary>The same for the box left plugged: unplugging is a move too.</summary>
+    public IReadOnlyList<Move> MovesLeftPlugged => _movesLeftPlugged ??= LeftPlugged is { } plugged ? Sorted(new MoveFinder(box).Of(plugged)) : [];
 
     /// <summary>The best move that lengthens the time on the shelf; null when none does.</summary>
     public Move? BestMove

@@ -1,3 +1,4 @@
+using WireCheck.Quantities;
 using WireCheck.Standby;
 using WireCheck.States;
 using WireCheck.Tests.Facts.Gather;
@@ -7,7 +8,7 @@ namespace WireCheck.Tests.Standby;
 /// <summary>Who draws from a box at rest, for how long that goes, and what would help, on small boxes.</summary>
 public sealed class StandbyStudyTests
 {
-    private const double Day = 86400;
+    private const double Day = Durations.SecondsPerDay;
 
     /// <summary>A BMS that draws nothing, a meter of 1 mA behind it and a tracker of 10 mA straight on the cells; 25 °C, no self-discharge.</summary>
     private const string Tracked = """
@@ -85,6 +86,24 @@ public sealed class StandbyStudyTests
         study.Moves.Select(m => m.PartId).ShouldBe(["gauge", "tracker"]);
         study.BestMove!.PartId.ShouldBe("gauge");
         study.Moves[1].MeantLive.ShouldBeTrue();
+    }
+
+    /// <summary>Left plugged in without mains, a charger that bleeds 20 mA is the first to take off: 11 mA are left.</summary>
+    [Fact]
+    public void Of_a_box_left_plugged_the_charger_is_a_move_too()
+    {
+        StandbyStudy study = Study(Tracked.Replace("loads:", "chargers:\n  mains: {part: mains-14v6-10a, reverse_leakage: 20 mA}\nloads:", StringComparison.Ordinal) + """
+
+              w10: {from: mains.out+, to: main.2, size: 14 AWG, length: 300 mm}
+              w11: {from: mains.out-, to: bms.P-, size: 14 AWG, length: 300 mm}
+            """.ReplaceLineEndings("\n"));
+
+        Move best = study.MovesLeftPlugged[0];
+
+        best.PartId.ShouldBe("mains");
+        best.Amps.ShouldBe(0.011, 1e-6);
+        best.Life.ToCutOff.ShouldBeGreaterThan(study.LeftPlugged!.Life.ToCutOff * 2);
+        study.MovesLeftPlugged.Select(m => m.PartId).ShouldBe(["mains", "tracker", "gauge"]);
     }
 
     [Fact]

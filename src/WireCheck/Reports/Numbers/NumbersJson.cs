@@ -33,20 +33,26 @@ public static class NumbersJson
             }
 
             json.WriteEndArray();
-            json.WriteStartArray("moves");
-            foreach (Move move in standby.Moves)
-            {
-                json.WriteStartObject();
-                json.WriteString("part", move.PartId);
-                json.WriteString("behind", move.Behind);
-                json.WriteBoolean("meant_to_stay_live", move.MeantLive);
-                Number(json, "amps", move.Amps);
-                WriteLife(json, move.Life);
-                json.WriteEndObject();
-            }
-
-            json.WriteEndArray();
+            WriteMoves(json, "moves", standby.Moves);
+            WriteMoves(json, "moves_left_plugged", standby.MovesLeftPlugged);
         });
+
+    private static void WriteMoves(Utf8JsonWriter json, string name, IReadOnlyList<Move> moves)
+    {
+        json.WriteStartArray(name);
+        foreach (Move move in moves)
+        {
+            json.WriteStartObject();
+            json.WriteString("part", move.PartId);
+            json.WriteString("behind", move.Behind);
+            json.WriteBoolean("meant_to_stay_live", move.MeantLive);
+            Number(json, "amps", move.Amps);
+            WriteLife(json, move.Life);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
 
     private static void WriteStandbyState(Utf8JsonWriter json, StandbyAtRest state)
     {

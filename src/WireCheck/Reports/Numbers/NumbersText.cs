@@ -64,19 +64,20 @@ public static class NumbersText
             output.Write($"  from there until a cell is harmed for good: {DaysOf(state.Life.ToDamage)}, with {Amps(state.Life.AmpsAfterCutOff)} past the open BMS\n");
         }
 
-        WriteMoves(output, standby);
+        WriteMoves(output, "stored box", standby.Moves);
+        WriteMoves(output, "box left plugged", standby.MovesLeftPlugged);
     }
 
-    private static void WriteMoves(TextWriter output, StandbyNumbers standby)
+    private static void WriteMoves(TextWriter output, string box, IReadOnlyList<Move> found)
     {
-        if (standby.Moves.Count == 0)
+        if (found.Count == 0)
         {
             return;
         }
 
-        output.Write("\nWhat would help the stored box, solved again without each consumer in turn\n");
+        output.Write($"\nWhat would help the {box}, solved again without each consumer in turn\n");
         TextTable moves = new("consumer", "leaves the cells", "to the cut-off", "how");
-        foreach (Move move in standby.Moves)
+        foreach (Move move in found)
         {
             string how = move.Behind is null ? "take it off" : $"feed it from behind {move.Behind}";
             moves.Add(move.PartId, Amps(move.Amps), DaysOf(move.Life.ToCutOff), move.MeantLive ? $"{how}; it is meant to stay live" : how);
@@ -85,7 +86,7 @@ public static class NumbersText
         moves.Write(output);
     }
 
-    private static string DaysOf(double seconds) => double.IsFinite(seconds) ? NumberWords.Days(seconds / 86400) : "without end";
+    private static string DaysOf(double seconds) => double.IsFinite(seconds) ? NumberWords.Days(seconds / Durations.SecondsPerDay) : "without end";
 
     private static string Amps(double amps) => QuantityText.WithPrefix(Math.Abs(amps) < SmallestAmps ? 0 : amps, "A");
 
