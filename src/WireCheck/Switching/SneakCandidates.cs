@@ -1,6 +1,7 @@
 using System.Numerics;
 using WireCheck.Circuit.Topology;
 using WireCheck.Circuit.Wiring;
+using WireCheck.States;
 
 namespace WireCheck.Switching;
 
@@ -34,6 +35,8 @@ internal sealed class SneakCandidates
         TwoStatesAt = new CandidateState?[box.Relays.Length];
         ChattersAt = new CandidateState?[box.Relays.Length];
         FedAt = new CandidateState?[box.Sources.Count];
+        CoilIsFed = new bool[box.Relays.Length];
+        IsFed = new bool[box.Points.Count];
     }
 
     /// <summary>By point: live without a plain feed.</summary>
@@ -47,6 +50,12 @@ internal sealed class SneakCandidates
 
     /// <summary>By relay: never at rest.</summary>
     internal CandidateState?[] ChattersAt { get; }
+
+    /// <summary>By relay: in some state its coil has a plain feed.</summary>
+    internal bool[] CoilIsFed { get; }
+
+    /// <summary>By point: in some state it has a plain feed.</summary>
+    internal bool[] IsFed { get; }
 
     /// <summary>By source: current flows into it.</summary>
     internal CandidateState?[] FedAt { get; }
@@ -68,8 +77,10 @@ internal sealed class SneakCandidates
             }
 
             (int plus, int minus) = _settling.Coil(i);
+            bool plain = _plain.Feeds(plus, minus) || _plain.Feeds(minus, plus);
+            CoilIsFed[i] |= plain;
             if (Math.Abs(_settling.CoilVolts(i, state.Solution)) > _settling.ReleaseVolts(i)
-                && !_plain.Feeds(plus, minus) && !_plain.Feeds(minus, plus)
+                && !plain
                 && state.Solution.IsFloating(plus) == state.Solution.IsFloating(minus))
             {
                 Keep(CoilAt, i, state);
@@ -91,7 +102,14 @@ internal sealed class SneakCandidates
         for (int i = 0; i < live.Length; i++)
         {
             LivePoint point = _box.Points[i];
-            if (live[i] != 0 && point.Kind == LivePointKind.Part && !_plain.Feeds(point.Plus, point.Minus))
+            if (point.Kind != LivePointKind.Part || (live[i] == 0 && IsFed[i]))
+            {
+                continue;
+            }
+
+            bool plain = _plain.Feeds(point.Plus, point.Minus);
+            IsFed[i] |= plain;
+            if (live[i] != 0 && !plain)
             {
                 Keep(LiveAt, i, state);
             }
@@ -109,13 +127,7 @@ internal sealed class SneakCandidates
             case WiredVehicle vehicle when vehicle.Element.Connected:
                 return state.Solution.Current(vehicle.Element);
             case WiredBank bank when state.Plugs.Id == PlugCase.Unplugged:
-                double amps = 0;
-                for (int column = 0; column < bank.Columns; column++)
-                {
-                    amps += state.Solution.Current(bank.CellElements[column]);
-                }
-
-                return amps;
+                return GroupAmps.Into(bank, 0, state.Solution);
             default:
                 return 0;
         }

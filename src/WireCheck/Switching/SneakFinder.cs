@@ -50,7 +50,7 @@ internal sealed class SneakFinder
 
             if (noted.CoilAt[i] is { } fed && !found.Exists(f => f.PartId == _box.Relays[i].Part.Id && f.Kind == SneakKind.CoilFedThroughConsumer))
             {
-                AddFedCoil(found, i, fed);
+                AddFedCoil(found, i, fed, inSeries: !noted.CoilIsFed[i]);
             }
         }
 
@@ -58,7 +58,7 @@ internal sealed class SneakFinder
         {
             if (noted.LiveAt[i] is { } state)
             {
-                AddLive(found, i, state);
+                AddLive(found, i, state, inSeries: !noted.IsFed[i]);
             }
         }
 
@@ -145,7 +145,7 @@ internal sealed class SneakFinder
         found.AddRange(own);
     }
 
-    private void AddFedCoil(List<SneakPath> found, int relay, CandidateState state)
+    private void AddFedCoil(List<SneakPath> found, int relay, CandidateState state, bool inSeries)
     {
         Solution solution = Settle(state);
         List<LoopStep> steps = CoilSteps(relay, solution);
@@ -155,11 +155,17 @@ internal sealed class SneakFinder
         }
         else if (Names(steps, _rests) is { Count: > 0 } consumers)
         {
-            found.Add(OfCoil(SneakKind.CoilFedThroughConsumer, relay, state, solution, consumers));
+            string id = _box.Relays[relay].Part.Id;
+
+            // Of two in series the first is told, and the other with it.
+            if (!inSeries || !found.Exists(f => f.InSeries && f.By.Contains(id) && consumers.Contains(f.PartId)))
+            {
+                found.Add(OfCoil(SneakKind.CoilFedThroughConsumer, relay, state, solution, consumers) with { InSeries = inSeries });
+            }
         }
     }
 
-    private void AddLive(List<SneakPath> found, int point, CandidateState state)
+    private void AddLive(List<SneakPath> found, int point, CandidateState state, bool inSeries)
     {
         Settle(state);
         if (LoopOf(point) is not { } loop)
@@ -175,7 +181,11 @@ internal sealed class SneakFinder
         // The lamp through which a coil is fed is told with the coil.
         if (what is { } known && !known.By.Exists(b => found.Exists(f => f.PartId == b && f.By.Contains(_box.Points[point].Id))))
         {
-            found.Add(new SneakPath(known.Kind, _box.Points[point].Id, state.Plugs.Id, Ids(state.Closed), loop.Loop, known.By) { Size = loop.Volts });
+            found.Add(new SneakPath(known.Kind, _box.Points[point].Id, state.Plugs.Id, Ids(state.Closed), loop.Loop, known.By)
+            {
+                Size = loop.Volts,
+                InSeries = inSeries && known.Kind == SneakKind.LiveThroughConsumer,
+            });
         }
     }
 

@@ -50,6 +50,9 @@ public sealed record SneakPath(
     /// <summary>Volts across the coil or the burdened poles; amperes into a source that is fed.</summary>
     public double Size { get; init; }
 
+    /// <summary>In no state is it fed any other way: it lies in series with what it is fed through.</summary>
+    public bool InSeries { get; init; }
+
     /// <summary>The path ends by itself: a relay in it drops out once the BMS is open.</summary>
     public bool DropsOut { get; init; }
 

@@ -13,6 +13,7 @@ public sealed class InverterRuleTests
     [InlineData("isolated: yes, outlet_breaker: 2 A, place: outside, neutral: bonded, residual_current_device: yes, outlets: 3", "")]
     [InlineData("isolated: yes, outlet_breaker: 2 A, place: outside, outlets: 2", "danger neutral-bond-and-residual-device")]
     [InlineData("isolated: yes, outlet_breaker: 2 A, place: outside, neutral: bonded", "danger neutral-bond-and-residual-device")]
+    [InlineData("isolated: yes, outlet_breaker: 2 A, place: outside, neutral: bonded, residual_current_device: no", "danger neutral-bond-and-residual-device")]
     [InlineData("outlet_breaker: 2 A, place: outside, neutral: bonded, residual_current_device: yes", "advice bonding-a-non-isolated-inverter")]
     [InlineData("outlet_breaker: 2 A, place: outside", "")]
     [InlineData("isolated: yes, outlet_breaker: 2 A, place: outside, mains_inlet: yes", "advice mains-and-inverter-can-meet")]
@@ -35,7 +36,8 @@ public sealed class InverterRuleTests
         const string Bonded = Declared + ", neutral: bonded, residual_current_device: yes";
         string metal = Good.Replace("walls: plastic", "walls: sheet-steel", StringComparison.Ordinal);
 
-        Found(metal.Replace(Declared, Bonded, StringComparison.Ordinal)).ShouldBe("danger neutral-bond-and-residual-device");
+        Found(metal.Replace(Declared, Bonded, StringComparison.Ordinal)).ShouldBe("advice neutral-bond-and-residual-device");
+        Found(metal.Replace(Declared, Bonded + ", earth: none", StringComparison.Ordinal)).ShouldBe("danger neutral-bond-and-residual-device");
         Found(metal.Replace(Declared, Bonded + ", earth: case", StringComparison.Ordinal)).ShouldBe("");
     }
 

@@ -41,6 +41,8 @@ public static class RelayFacts
     public static readonly Fact HoldingSharePerDay = Fact.Number(
         Kind, "holding_share_per_day", "", "Share of the banks' full charge that the holding current takes in a day.");
 
+    public static readonly Fact HasEconomiser = Fact.YesNo(Kind, "economiser", "An economiser holds its coil.");
+
     public static readonly Fact HoldingChain = Fact.Names(
         Kind, "holding_chain", "Parts and conductors that its holding current flows through, from the bank's positive to its negative.");
 

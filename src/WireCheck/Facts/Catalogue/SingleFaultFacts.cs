@@ -44,6 +44,9 @@ public static class StuckBmsFacts
     public static readonly Fact OverchargeVoltage = Fact.Number(
         Kind, "overcharge_voltage", "V", "Voltage at which that source ends by itself.");
 
+    public static readonly Fact OverchargeBypasses = Fact.YesNo(
+        Kind, "overcharge_bypasses", "Its current goes round the BMS, which cannot stop it even when sound.");
+
     public static readonly Fact OverchargeLimit = Fact.Number(
         Kind, "overcharge_limit", "V", "Top of the cells' window times the cells in series.");
 }
@@ -60,6 +63,9 @@ public static class CaseTouchFacts
 
     public static readonly Fact WallPassage = Fact.Word(
         Kind, "wall_passage", "How it passes the metal wall: grommet, gland or bare; absent where it passes none.");
+
+    public static readonly Fact PassageNotSaid = Fact.YesNo(
+        Kind, "passage_not_said", "It is positive and must pass the wall of a metal box, and through_wall is not given; absent where it passes none.");
 
     public static readonly Fact Current = Fact.Worst(
         Kind, "case_fault_current", "A", "Least current through the fuse that guards it when it touches the bonded case; absent where the case is not bonded or no fuse guards it.");

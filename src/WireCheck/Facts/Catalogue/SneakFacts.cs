@@ -14,7 +14,7 @@ public sealed class SneakFacts : FactGroup
             LiveWhenOff = YesNo("live_when_off", "More than 1 V stands between its poles, into 10 kΩ, with every switch open and nothing plugged in; absent for what hangs on a port or an outlet, and for a port that only takes power in.");
             MeantLive = YesNo("meant_live", "It is listed under stays_live.");
             LiveChain = Names("live_chain", "Parts and conductors of the loop that then keeps it live, from the source round to it.");
-            KilledBy = Names("killed_by", "Switches of which one alone, opened while all others are closed, makes it dead.");
+            KilledBy = Names("killed_by", "Switches of which one alone, opened while all others are closed, makes it dead; absent for what is then not live, and in a box in which a sneak path keeps something live.");
         }
 
         if (consumer || kind == "relay")
@@ -23,9 +23,18 @@ public sealed class SneakFacts : FactGroup
             BackFedBy = Names("back_fed_by", "Lamps, loads or coils through which that current comes.");
             BackFedLoop = Names("back_fed_loop", "Parts and conductors of that loop.");
             BackFedVoltage = Number("back_fed_voltage", "V", "Voltage it then has, into 10 kΩ; of a relay, across its coil.");
-            LinkFedWhen = Word("link_fed_when", "The state of fewest closed switches in which it is fed only by way of a link outside the box.");
+            BackFedInSeries = YesNo("back_fed_in_series", "In no state is it fed any other way: it lies in series with them.");
+            LinkFedWhen = Word("link_fed_when", "The state of fewest closed switches in which it is fed only by way of a link outside the box; absent when it is listed under stays_live.");
             LinkFedBy = Names("link_fed_by", "Those links.");
             LinkFedLoop = Names("link_fed_loop", "Parts, conductors and links of that loop.");
+        }
+
+        if (consumer)
+        {
+            ResistorFedWhen = Word("resistor_fed_when", "The state of fewest closed switches in which it is live only through a resistor that lies across an open contact; absent where that resistor precharges something, or it is listed under stays_live.");
+            ResistorFedBy = Names("resistor_fed_by", "Those resistors.");
+            ResistorFedLoop = Names("resistor_fed_loop", "Parts and conductors of that loop.");
+            ResistorFedVoltage = Number("resistor_fed_voltage", "V", "Voltage it then has, into 10 kΩ.");
         }
 
         if (bypass)
@@ -53,6 +62,16 @@ public sealed class SneakFacts : FactGroup
     public Fact? BackFedLoop { get; }
 
     public Fact? BackFedVoltage { get; }
+
+    public Fact? BackFedInSeries { get; }
+
+    public Fact? ResistorFedWhen { get; }
+
+    public Fact? ResistorFedBy { get; }
+
+    public Fact? ResistorFedLoop { get; }
+
+    public Fact? ResistorFedVoltage { get; }
 
     public Fact? LinkFedWhen { get; }
 

@@ -16,6 +16,9 @@ public static class StackFacts
     public static readonly Fact Packaged = Fact.YesNo(
         Kind, "packaged", "It is a finished battery with a BMS of its own inside, not a bank of bare cells.");
 
+    public static readonly Fact HasBms = Fact.YesNo(
+        Kind, "has_bms", "A BMS stands at its end, or it is a finished battery that has one inside.");
+
     public static readonly Fact MaxSeries = Fact.Number(
         Kind, "max_series", "", "Most such batteries that its maker allows in series; absent when the description does not say.");
 

@@ -88,7 +88,7 @@ internal static class CellsCharging
             return "no-bms";
         }
 
-        return IsBypassed(source, context) ? "bypassed"
+        return IsBypassed(source.Id, context) ? "bypassed"
             : bms.ColdChargeCutoff is not { } cutOff ? "no-cut-off"
             : cutOff.Value.DegreesCelsius < coldest ? "too-cold"
             : bms.Probe?.Value switch
@@ -100,11 +100,12 @@ internal static class CellsCharging
             };
     }
 
-    private static bool IsBypassed(ChargeSource source, GatherContext context)
+    /// <summary>True when a source goes on charging cells with the BMS open.</summary>
+    internal static bool IsBypassed(string source, GatherContext context)
     {
         foreach (OpenBms open in context.Charging.WithBmsOpen)
         {
-            if (open.Mode.Id == Modes.ChargingPrefix + source.Id && open.CellAmps > context.Data.Assumed("charging_above"))
+            if (open.Mode.Id == Modes.ChargingPrefix + source && open.CellAmps > context.Data.Assumed("charging_above"))
             {
                 return true;
             }

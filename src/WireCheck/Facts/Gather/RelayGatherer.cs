@@ -2,6 +2,7 @@ using WireCheck.Circuit.Wiring;
 using WireCheck.Description.Kinds;
 using WireCheck.Facts.Catalogue;
 using WireCheck.Physics;
+using WireCheck.Quantities;
 using WireCheck.States;
 
 namespace WireCheck.Facts.Gather;
@@ -16,6 +17,7 @@ public sealed class RelayGatherer : Gatherer<Relay>
         AddRest(relay, subject, context);
         subject.SetNumber(RelayFacts.Operate, part.Coil.Operate.Value.Volts);
         subject.SetNumber(RelayFacts.CoilMax, part.Coil.Max.Value.Volts);
+        subject.Set(RelayFacts.HasEconomiser, part.Coil.Economiser is not null);
         subject.Set(RelayFacts.Latching, part.Latching?.Value == true);
         NoteIfAssumed(subject, part, part.Coil.Operate, $"operate voltage {Keeping.Words(part.Coil.Operate.Value)}");
         NoteIfAssumed(subject, part, part.Coil.Max, $"highest coil voltage {Keeping.Words(part.Coil.Max.Value)}");
@@ -116,7 +118,7 @@ public sealed class RelayGatherer : Gatherer<Relay>
             return;
         }
 
-        subject.SetNumber(RelayFacts.HoldingSharePerDay, most * 86400 / capacity);
+        subject.SetNumber(RelayFacts.HoldingSharePerDay, most * Durations.SecondsPerDay / capacity);
         CurrentPath path = CurrentPath.Of(
             context.States.FlowAt(worst), context.Wiring.Node(relay.Part.Id, "86"), context.Wiring.Node(relay.Part.Id, "85"));
         if (path.PartIds.Count > 0)

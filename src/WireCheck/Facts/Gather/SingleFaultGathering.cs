@@ -63,6 +63,7 @@ internal static class SingleFaultGathering
         {
             Cells cells = banks[0].Cells;
             subject.Set(StuckBmsFacts.OverchargeSource, highest.PartId);
+            subject.Set(StuckBmsFacts.OverchargeBypasses, CellsCharging.IsBypassed(highest.PartId, context));
             subject.SetNumber(StuckBmsFacts.OverchargeVoltage, highest.Volts);
             subject.SetNumber(StuckBmsFacts.OverchargeLimit, cells.Window.Value.To.Volts * cells.Series.Value);
         }
@@ -85,8 +86,17 @@ internal static class SingleFaultGathering
     internal static void AddCaseTouch(WiredConductor wire, FactSubject subject, GatherContext context)
     {
         Conductor part = wire.Conductor;
-        if (!context.CaseTouch.IsMetal || !SingleFaultEffects.IsPositive(wire, context) || ConductorGatherer.IsSense(part, context)
-            || (part.Place?.Value == PartPlace.Outside && part.ThroughWall is null))
+        if (!context.CaseTouch.IsMetal || !SingleFaultEffects.IsPositive(wire, context) || ConductorGatherer.IsSense(part, context))
+        {
+            return;
+        }
+
+        if (WallPasses.MustPass(part, context.Pack))
+        {
+            subject.Set(CaseTouchFacts.PassageNotSaid, part.ThroughWall is null);
+        }
+
+        if (part.Place?.Value == PartPlace.Outside && part.ThroughWall is null)
         {
             return;
         }

@@ -13,6 +13,7 @@ internal static class StackGathering
         bool packaged = bank.Cells.Packaged?.Value == true;
         subject.Set(StackFacts.CellsInBank, (double)bank.Cells.Series.Value * bank.Columns);
         subject.Set(StackFacts.Packaged, packaged);
+        subject.Set(StackFacts.HasBms, packaged || Banks.BmsOf(context, bank) is not null);
         if (bank.Cells.Separators is { } separators)
         {
             subject.Set(StackFacts.Separators, separators.Value);

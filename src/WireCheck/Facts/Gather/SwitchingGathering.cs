@@ -2,6 +2,7 @@ using WireCheck.Circuit.Wiring;
 using WireCheck.Description;
 using WireCheck.Description.Kinds;
 using WireCheck.Facts.Catalogue;
+using WireCheck.Faults.Inrush;
 using WireCheck.Switching;
 
 namespace WireCheck.Facts.Gather;
@@ -9,9 +10,6 @@ namespace WireCheck.Facts.Gather;
 /// <summary>Gathers what the study of the switches tells of a part.</summary>
 public static class SwitchingGathering
 {
-    /// <summary>Walls that conduct where the description does not say.</summary>
-    private static readonly string[] MetalWalls = ["sheet-steel", "aluminium"];
-
     /// <summary>Sets the facts of a part; does nothing for a kind that has none.</summary>
     public static void Gather(Part part, FactSubject subject, GatherContext context)
     {
@@ -52,7 +50,11 @@ public static class SwitchingGathering
             return;
         }
 
-        subject.SetNames(facts.KilledBy!, row.KilledBy);
+        if (row.WithAllClosed && !context.Switching.Sneaks.Any(s => KeepsLive(s.Kind)))
+        {
+            subject.SetNames(facts.KilledBy!, row.KilledBy);
+        }
+
         if (part is Port { Direction.Value: PortDirection.In })
         {
             return;
@@ -68,8 +70,14 @@ public static class SwitchingGathering
         }
     }
 
+    /// <summary>A box in which such a path is found is told of that first: what no switch kills may hang on it.</summary>
+    private static bool KeepsLive(SneakKind kind) => kind is SneakKind.HeldByOwnContact or SneakKind.CoilFedThroughConsumer
+        or SneakKind.TwoStates or SneakKind.Chatter or SneakKind.LiveThroughConsumer or SneakKind.ResistorAcrossContact
+        or SneakKind.FedByOutsideLink;
+
     private static void AddSneaks(Part part, SneakFacts facts, FactSubject subject, GatherContext context)
     {
+        bool meant = context.Pack.StaysLive.Any(s => s.Value == part.Id);
         foreach (SneakPath path in context.Switching.Sneaks)
         {
             if (path.PartId != part.Id)
@@ -84,8 +92,15 @@ public static class SwitchingGathering
                     subject.SetNames(facts.BackFedBy!, path.By);
                     subject.SetNames(facts.BackFedLoop!, path.Loop);
                     subject.SetNumber(facts.BackFedVoltage!, path.Size);
+                    subject.Set(facts.BackFedInSeries!, path.InSeries);
                     break;
-                case SneakKind.FedByOutsideLink when facts.LinkFedWhen is not null:
+                case SneakKind.ResistorAcrossContact when facts.ResistorFedWhen is not null && !meant && !path.By.All(id => Precharges(id, context)):
+                    subject.SetWord(facts.ResistorFedWhen, path.When);
+                    subject.SetNames(facts.ResistorFedBy!, path.By);
+                    subject.SetNames(facts.ResistorFedLoop!, path.Loop);
+                    subject.SetNumber(facts.ResistorFedVoltage!, path.Size);
+                    break;
+                case SneakKind.FedByOutsideLink when facts.LinkFedWhen is not null && !meant:
                     subject.SetWord(facts.LinkFedWhen, path.When);
                     subject.SetNames(facts.LinkFedBy!, path.By);
                     subject.SetNames(facts.LinkFedLoop!, path.Loop);
@@ -101,6 +116,20 @@ public static class SwitchingGathering
                     break;
             }
         }
+    }
+
+    /// <summary>What a precharge does when it should not is told with the resistor.</summary>
+    private static bool Precharges(string resistor, GatherContext context)
+    {
+        foreach (Precharge precharge in context.Inrush.Precharges)
+        {
+            if (precharge.ResistorId == resistor)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static void AddRelay(Part part, FactSubject subject, GatherContext context)
@@ -139,8 +168,7 @@ public static class SwitchingGathering
             }
         }
 
-        subject.Set(SwitchFacts.MetalBox, context.Pack.Surroundings.Enclosure is { } box
-            && (box.Metal?.Value ?? MetalWalls.Contains(box.Walls.Value, StringComparer.Ordinal)));
+        subject.Set(SwitchFacts.MetalBox, context.Pack.Surroundings.Enclosure?.Conducts == true);
     }
 
     private static void AddCrossFeed(Part part, FactSubject subject, GatherContext context)
