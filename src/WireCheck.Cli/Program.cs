@@ -35,6 +35,7 @@ internal static class Program
         root.Add(NumbersCommand.Make());
         root.Add(CompareCommand.Make(PackCheck.Standard));
         root.Add(SheetsCommand.Make());
+        root.Add(SizeCommand.Make());
         root.Add(ExplainCommand.Make());
         ParseResult parsed = root.Parse(arguments, new ParserConfiguration { ResponseFileTokenReplacer = null });
         List<string> errors = [.. UnknownOptions(parsed), .. parsed.Errors.Select(error => error.Message)];

@@ -104,7 +104,8 @@ public sealed class PackCheck(Func<Pack, GatherContext> solve)
         return library;
     }
 
-    private static List<RuleSet> FindSets(Pack pack, string? folder, RuleSetLibrary library, ProblemList problems)
+    /// <summary>The rule sets that judge a description.</summary>
+    internal static List<RuleSet> FindSets(Pack pack, string? folder, RuleSetLibrary library, ProblemList problems)
     {
         List<RuleSet> sets = [];
         if (pack.RuleSets.Count == 0)

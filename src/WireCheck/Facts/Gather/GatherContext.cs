@@ -17,9 +17,15 @@ namespace WireCheck.Facts.Gather;
 public sealed class GatherContext
 {
     /// <summary>Prepares a solved box for gathering.</summary>
-    public GatherContext(SolvedBox box)
+    /// <param name="box">The box.</param>
+    /// <param name="alike">
+    /// A box that differs in sizes only, whose studies of switches and of energy are taken for this one; null works them out.
+    /// </param>
+    public GatherContext(SolvedBox box, GatherContext? alike = null)
     {
         Box = box;
+        _switching = alike?.Switching;
+        _energy = alike?.Energy;
         Graph = WiringGraph.Of(box.Wiring);
         Sources = SourcePoint.In(box.Wiring);
         Poles = Circuit.Topology.Poles.Of(box.Wiring, Graph, Sources);
