@@ -9,16 +9,26 @@ namespace WireCheck.Sizing;
 /// <param name="Same">Keys, parted by a stroke, whose values must be those of the part's own class.</param>
 internal sealed record ClassLadder(string Section, string Measure, IReadOnlyList<string> Same)
 {
+    /// <summary>Key of a value that must not be larger than that of the part's own class; null when there is none.</summary>
+    internal string? NotLarger { get; init; }
+
+    /// <summary>Why such a part is never exchanged for a smaller one; null when it may be.</summary>
+    internal string? OnlyGrows { get; init; }
+
     /// <summary>Every section whose classes sizing may exchange.</summary>
     internal static IReadOnlyList<ClassLadder> All { get; } =
     [
         new("bms", "continuous", ["side", "port", "series"]),
         new("relays", "contact/carry", ["form", "coil/voltage", "latching", "polarised"]),
-        new("switches", "contact/amps", ["style", "poles", "momentary"]),
-        new("shunts", "rated", ["drop"]),
-        new("diodes", "rated", ["style"]),
-        new("resistors", "power", []),
+        new("switches", "contact/amps", ["style", "poles", "momentary"]) { OnlyGrows = Fitting },
+        new("shunts", "rated", ["drop"]) { OnlyGrows = Fitting },
+        new("diodes", "rated", ["style"]) { OnlyGrows = Fitting },
+
+        // A higher resistance would keep a hand on the button for longer.
+        new("resistors", "power", []) { NotLarger = "resistance" },
     ];
+
+    private const string Fitting = "it is exchanged only for one that carries more";
 
     /// <summary>Classes that may stand instead of one, smallest first; among equals that one first.</summary>
     internal IReadOnlyList<PartClass> Instead(PartLibrary library, PartClass own)
@@ -32,7 +42,7 @@ internal sealed record ClassLadder(string Section, string Measure, IReadOnlyList
                 same &= WordAt(other.Values, keys) == WordAt(own.Values, keys);
             }
 
-            if (same)
+            if (same && (NotLarger is null || NumberAt(other, NotLarger) <= NumberAt(own, NotLarger)))
             {
                 found.Add(other);
             }
@@ -46,7 +56,9 @@ internal sealed record ClassLadder(string Section, string Measure, IReadOnlyList
     }
 
     /// <summary>What a class carries, in A; of a resistor what it bears, in W.</summary>
-    internal double MeasureOf(PartClass part) => NodeAt(part.Values, Measure) is YamlScalar scalar
+    internal double MeasureOf(PartClass part) => NumberAt(part, Measure);
+
+    private static double NumberAt(PartClass part, string keys) => NodeAt(part.Values, keys) is YamlScalar scalar
         ? TableValue.Parse(scalar.Text, scalar.Position).Number
         : 0;
 

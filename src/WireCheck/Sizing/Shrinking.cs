@@ -56,21 +56,32 @@ internal sealed class Shrinking(SizeSearch search, Allowance allowed)
     }
 
     /// <summary>
-    /// Options to try instead: the next smaller one; where money decides, every one that costs less, the dearest of them first.
+    /// Options to try instead: those of the next smaller step, and of the same step those before it; where money decides, every
+    /// one that costs less, the dearest of them first.
     /// </summary>
     private static List<int> Lighter(SizedValue value, int option)
     {
+        double weight = value.Options[option].Weight;
         List<int> lighter = [];
+        double next = double.NegativeInfinity;
         for (int i = value.Lowest; i < value.Options.Count; i++)
         {
-            if (value.Options[i].Weight < value.Options[option].Weight)
+            double other = value.Options[i].Weight;
+            if (other < weight || (other == weight && i < option))
             {
                 lighter.Add(i);
+                next = other < weight ? Math.Max(next, other) : next;
             }
         }
 
-        lighter.Sort((a, b) => value.Options[b].Weight.CompareTo(value.Options[a].Weight));
-        return value.Options[option].Price is null && lighter.Count > 1 ? lighter[..1] : lighter;
+        if (value.Options[option].Price is null)
+        {
+            lighter.RemoveAll(i => value.Options[i].Weight < next);
+        }
+
+        lighter.Sort((a, b) => value.Options[a].Weight != value.Options[b].Weight
+            ? value.Options[b].Weight.CompareTo(value.Options[a].Weight) : a.CompareTo(b));
+        return lighter;
     }
 
     private List<int> BySaving(int[] choice)

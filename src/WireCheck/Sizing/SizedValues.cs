@@ -191,7 +191,7 @@ internal sealed class SizedValues
 
         string? onlyGrows = written.Entries.Any(e => own.Values.Find(e.Key.Text) is not null)
             ? "what is written beside its class is that part's own"
-            : null;
+            : ladder.OnlyGrows;
         double amps = part is Resistor ? 0 : Amps(part.Id);
         Add(ladder.Section, part, ["part"], options, own.Name, onlyGrows, FirstFrom(options, o => o.Amps >= amps));
     }
