@@ -29,13 +29,6 @@ internal sealed class BoxJudge(
         return (Judge(pack, facts).Findings, box, facts);
     }
 
-    /// <summary>Everything that is found with these values, worked out anew.</summary>
-    internal FindingList Whole(IReadOnlyList<SizedValue> values, IReadOnlyList<string> texts)
-    {
-        Pack pack = Read(values, texts);
-        return Judge(pack, BoxFacts.Gather(new GatherContext(SolvedBox.Solve(pack, Data)))).Findings;
-    }
-
     public Trial Judge(IReadOnlyList<SizedValue> values, IReadOnlyList<string> texts, bool whole)
     {
         stop.ThrowIfCancellationRequested();
@@ -47,8 +40,14 @@ internal sealed class BoxJudge(
 
     private Pack Read(IReadOnlyList<SizedValue> values, IReadOnlyList<string> texts)
     {
+        TreeEdit[] edits = new TreeEdit[texts.Count];
+        for (int i = 0; i < edits.Length; i++)
+        {
+            edits[i] = new TreeEdit(values[i].Section, values[i].Id, string.Join('.', values[i].Keys), texts[i]);
+        }
+
         ProblemList problems = new();
-        return PackReader.ReadTree(file, PackTree.With(root, values, texts), LibraryClasses.Embedded, problems)
+        return PackReader.ReadTree(file, TreeEdit.Apply(root, edits), problems)
             ?? throw new InvalidOperationException(problems.InOrder()[0].ToString());
     }
 

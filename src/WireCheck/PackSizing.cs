@@ -1,4 +1,5 @@
 using WireCheck.Description;
+using WireCheck.Edits;
 using WireCheck.Facts;
 using WireCheck.Facts.Gather;
 using WireCheck.Findings;
@@ -11,8 +12,9 @@ namespace WireCheck;
 /// <summary>What came of sizing: a result, or what is wrong with the input.</summary>
 /// <param name="Pack">Title of the box; null when there are problems.</param>
 /// <param name="Result">The result; null when there are problems.</param>
+/// <param name="Edits">What the choice changes in the text; null when there are problems.</param>
 /// <param name="Problems">Every problem of the description and of its rule sets, in the order of the files.</param>
-public sealed record SizingOutcome(string? Pack, SizingResult? Result, IReadOnlyList<Problem> Problems);
+public sealed record SizingOutcome(string? Pack, SizingResult? Result, EditPlan? Edits, IReadOnlyList<Problem> Problems);
 
 /// <summary>The front door of sizing: text in, the smallest values that pass out.</summary>
 public static class PackSizing
@@ -32,7 +34,7 @@ public static class PackSizing
         YamlMap? root = YamlReader.ReadMap(file, text, YamlLimits.Default, problems);
         if (description.Pack is not { } pack || root is null)
         {
-            return new SizingOutcome(null, null, description.Problems);
+            return new SizingOutcome(null, null, null, description.Problems);
         }
 
         NoteUnknown(keep, pack, problems);
@@ -40,7 +42,7 @@ public static class PackSizing
         IReadOnlyDictionary<string, double> settings = SettingValues.Resolve(sets, pack.Settings, problems);
         if (!problems.IsEmpty)
         {
-            return new SizingOutcome(null, null, problems.InOrder());
+            return new SizingOutcome(null, null, null, problems.InOrder());
         }
 
         BoxJudge judge = new(file, root, sets, settings, options.Today, stop);
@@ -48,8 +50,11 @@ public static class PackSizing
         IReadOnlyList<SizedValue> values = SizedValues.Of(box, facts, root, new HashSet<string>(keep, StringComparer.Ordinal));
         Sizer sizer = new(values, judge);
         Sized sized = sizer.Choose();
-        FindingList after = judge.Whole(values, TextsOf(values, sized.Choice));
-        return new SizingOutcome(pack.Title.Value, ResultOf(values, sized, before, after, sizer.Checks), []);
+        EditPlan edits = DescriptionEdits.Of(file, text).Plan(EditsOf(values, sized.Choice));
+        CheckOutcome after = PackCheck.Standard.Check(file, edits.NewText(), options, stop);
+        return after.Report is { } report
+            ? new SizingOutcome(pack.Title.Value, ResultOf(values, sized, before, report.Findings, sizer.Checks), edits, [])
+            : new SizingOutcome(null, null, null, after.Problems);
     }
 
     private static SizingResult ResultOf(
@@ -64,15 +69,19 @@ public static class PackSizing
         return new SizingResult(choices, before, after, sized.Conflicts, checks);
     }
 
-    private static string[] TextsOf(IReadOnlyList<SizedValue> values, int[] choice)
+    private static List<ValueEdit> EditsOf(IReadOnlyList<SizedValue> values, int[] choice)
     {
-        string[] texts = new string[choice.Length];
-        for (int i = 0; i < texts.Length; i++)
+        List<ValueEdit> edits = [];
+        for (int i = 0; i < choice.Length; i++)
         {
-            texts[i] = values[i].Options[choice[i]].Text;
+            string text = values[i].Options[choice[i]].Text;
+            if (text != values[i].Written)
+            {
+                edits.Add(new ValueEdit(values[i].Id, string.Join('.', values[i].Keys), text));
+            }
         }
 
-        return texts;
+        return edits;
     }
 
     private static void NoteUnknown(IReadOnlyCollection<string> keep, Pack pack, ProblemList problems)

@@ -1,3 +1,4 @@
+using System.Text;
 using WireCheck.Text;
 
 namespace WireCheck.Cli.Commands;
@@ -11,6 +12,20 @@ internal static class DescriptionFile
     /// <summary>The text with its name and folder, or null with one problem noted when the file cannot be read.</summary>
     internal static DescriptionText? ReadWhole(string file, ProblemList problems) =>
         Read(file, problems) is { } text ? new DescriptionText(file, text, FolderOf(file)) : null;
+
+    /// <summary>Writes a changed text over the file, with the byte order mark it had; false when it cannot be written.</summary>
+    internal static bool Rewrite(string file, string text)
+    {
+        try
+        {
+            bool marked = File.ReadAllBytes(file).AsSpan().StartsWith(Encoding.UTF8.Preamble);
+            return Answer.TryWriteFile(file, [.. marked ? Encoding.UTF8.Preamble : [], .. Encoding.UTF8.GetBytes(text)]);
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            return false;
+        }
+    }
 
     /// <summary>The folder in which a description's own rule sets may lie.</summary>
     internal static string FolderOf(string file) => Path.GetDirectoryName(Path.GetFullPath(file)) ?? ".";

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using System.Text;
+using WireCheck.Edits;
 using WireCheck.Reports.Sizing;
 using WireCheck.Rules;
 using WireCheck.Text;
@@ -31,11 +32,21 @@ internal static class SizeCommand
         DefaultValueFactory = _ => "fault",
     };
 
+    private static readonly Option<bool> Write = new("--write")
+    {
+        Description = "Change the values in the file itself, and nothing else in it.",
+    };
+
+    private static readonly Option<string?> Today = TodayOption.Make();
+
     internal static Command Make()
     {
         Format.AcceptOnlyFromAmong("text", "json");
         FailOn.AcceptOnlyFromAmong([.. SeverityWords.All]);
-        Command command = new("size", "Choose the smallest wires, fuses and classes that pass every rule.") { File, Format, Keep, FailOn };
+        Command command = new("size", "Choose the smallest wires, fuses and classes that pass every rule.") 
+        {
+            File, Format, Keep, Write, FailOn, Today,
+        };
         command.SetAction(parsed => (int)Run(parsed));
         return command;
     }
@@ -45,17 +56,25 @@ internal static class SizeCommand
         string file = parsed.GetRequiredValue(File);
         ProblemList unreadable = new();
         string? text = DescriptionFile.Read(file, unreadable);
-        CheckOptions options = new(DescriptionFile.FolderOf(file), DateOnly.FromDateTime(DateTime.Today));
+        CheckOptions options = new(DescriptionFile.FolderOf(file), TodayOption.Of(parsed.GetValue(Today)));
         SizingOutcome outcome = text is null
-            ? new SizingOutcome(null, null, unreadable.InOrder())
+            ? new SizingOutcome(null, null, null, unreadable.InOrder())
             : PackSizing.Size(file, text, options, Kept(parsed.GetValue(Keep) ?? []));
-        foreach (Problem problem in outcome.Problems)
+        Terminal.Complain(outcome.Problems);
+        if (outcome is not { Pack: { } pack, Result: { } result, Edits: { } edits })
         {
-            Terminal.Complain(problem.ToString());
+            return ExitCode.WrongInput;
         }
 
-        if (outcome is not { Pack: { } pack, Result: { } result })
+        foreach (EditRefusal refused in edits.Refused)
         {
+            Position place = refused.Place ?? new Position(file, 1, 1);
+            Terminal.Complain(new Problem(place, $"{refused.Edit.Key} of {refused.Edit.PartId} is not changed: {refused.Reason}").ToString());
+        }
+
+        if (parsed.GetValue(Write) && edits.Changes.Count > 0 && !DescriptionFile.Rewrite(file, edits.NewText()))
+        {
+            Terminal.Complain(new Problem(new Position(file, 1, 1), "the file cannot be written").ToString());
             return ExitCode.WrongInput;
         }
 

@@ -36,7 +36,7 @@ public sealed class Trial
 
         foreach (Judgement judgement in judgements.Found)
         {
-            if (judgement.Compared is { } compared)
+            if (judgement.Failed is { } compared)
             {
                 _compared[new FindingKey(judgement.Rule.Id, judgement.Subject.Id)] = compared;
             }
