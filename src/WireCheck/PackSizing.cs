@@ -1,6 +1,7 @@
 using WireCheck.Description;
 using WireCheck.Edits;
 using WireCheck.Facts;
+using WireCheck.Facts.Catalogue;
 using WireCheck.Facts.Gather;
 using WireCheck.Findings;
 using WireCheck.Rules;
@@ -38,7 +39,7 @@ public static class PackSizing
         }
 
         NoteUnknown(keep, pack, problems);
-        IReadOnlyList<RuleSet> sets = PackCheck.FindSets(pack, options.Folder, problems);
+        IReadOnlyList<RuleSet> sets = PackCheck.FindSets(pack, options.Folder, new RuleSetLibrary(new FactVocabulary(FactCatalogue.All)), problems);
         IReadOnlyDictionary<string, double> settings = SettingValues.Resolve(sets, pack.Settings, problems);
         if (!problems.IsEmpty)
         {
