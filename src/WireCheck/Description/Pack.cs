@@ -45,8 +45,11 @@ public sealed class Pack
 
     public IReadOnlyList<Reading> Measured { get; init; } = [];
 
-    /// <summary>Wire at hand, for the cut list.</summary>
+    /// <summary>Wire at hand, for the cut list; where any is named, sizing chooses no other size.</summary>
     public IReadOnlyList<StockReel> Stock { get; init; } = [];
+
+    /// <summary>Part classes and ratings that sizing may choose; empty means all of the library.</summary>
+    public IReadOnlyList<StockPart> StockParts { get; init; } = [];
 
     /// <summary>Prices, for the parts list; null when none are given.</summary>
     public CostList? Costs { get; init; }

@@ -97,6 +97,7 @@ public sealed class PackReader
         IReadOnlyList<Part> parts = ReadParts(reader);
         IReadOnlyList<Conductor> conductors = _root.Find(SectionNames.Conductors) is YamlNode node ? reader.ReadConductors(node) : [];
         IReadOnlyList<Mode> modes = _head.Mappings("modes", IntentReaders.ReadMode);
+        IReadOnlyList<StockEntry> stock = _head.Listed("stock", "stock entry", SupplyReaders.ReadStock);
         Pack pack = new()
         {
             File = _file,

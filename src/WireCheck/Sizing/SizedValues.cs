@@ -21,7 +21,7 @@ internal sealed class SizedValues
     {
         _box = box;
         _root = root;
-        _atHand = new AtHand(box.Pack);
+        _atHand = new AtHand(box.Pack, box.Library.Parts);
         foreach (FactSubject subject in facts.Subjects)
         {
             _facts[subject.Id] = subject;
@@ -126,7 +126,10 @@ internal sealed class SizedValues
         List<SizeOption> ratings = [];
         foreach (double rating in _box.Library.Fuses[fuse.Class.Value].Ratings.Order())
         {
-            ratings.Add(new SizeOption(Text(rating), ratings.Count) { Amps = rating });
+            if (_atHand.HasRating(fuse, rating))
+            {
+                ratings.Add(new SizeOption(Text(rating), ratings.Count) { Amps = rating });
+            }
         }
 
         if (ratings.Count > 0)
@@ -172,7 +175,7 @@ internal sealed class SizedValues
         bool priced = instead.Any(c => _atHand.PriceOf(c.Name) is not null);
         foreach (PartClass one in instead)
         {
-            if (priced && _atHand.PriceOf(one.Name) is null)
+            if (!_atHand.HasClass(ladder.Section, one.Name) || (priced && _atHand.PriceOf(one.Name) is null))
             {
                 continue;
             }
