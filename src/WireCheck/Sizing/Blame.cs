@@ -20,12 +20,18 @@ internal sealed class Blame(SizeSearch search)
     /// <param name="choice">The present choice.</param>
     /// <param name="finding">What stands.</param>
     /// <param name="frozen">A value that must not change; -1 for none.</param>
-    internal IReadOnlyList<int> Raise(int[] choice, Finding finding, int frozen)
+    /// <param name="wireOnly">Only wire may be raised.</param>
+    internal IReadOnlyList<int> Raise(int[] choice, Finding finding, int frozen, bool wireOnly)
     {
         List<Way> ways = WaysOf(finding);
+        if (wireOnly)
+        {
+            ways.RemoveAll(w => !search.Values[w.Values[0]].IsWire);
+        }
+
         if (_learned.TryGetValue(finding.Rule, out Way? known)
             && ways.Find(w => w.Fact == known.Fact && w.Key == known.Key) is { } way
-            && Movable(choice, way.Values, frozen) is { Count: > 0 } again)
+            && Movable(choice, way.Values, frozen) is { Count: > 0 } again && !Harms(choice, again, 1))
         {
             return again;
         }
@@ -83,13 +89,12 @@ internal sealed class Blame(SizeSearch search)
         int before = NamesIn(finding);
         foreach (int steps in Strides)
         {
-            int[] raised = (int[])choice.Clone();
-            foreach (int value in values)
+            Trial trial = search.Try(Raised(choice, values, steps));
+            if (Harms(search.Try(choice), trial))
             {
-                raised[value] = Math.Min(choice[value] + steps, search.Values[value].Options.Count - 1);
+                continue;
             }
 
-            Trial trial = search.Try(raised);
             if (trial.Find(key) is not { } still || still.Severity < finding.Severity || NamesIn(still) < before
                 || (room is { } had && trial.Room(key) is { } has && has > had + (Least * trial.Scale(key))))
             {
@@ -98,6 +103,27 @@ internal sealed class Blame(SizeSearch search)
         }
 
         return false;
+    }
+
+    /// <summary>
+    /// True when raising brings a finding that was not there and that no value is named in: the next larger class does not suit
+    /// the box, such as a BMS that lets more pass than its cells allow. Wire is not asked: it is solved for elsewhere.
+    /// </summary>
+    private bool Harms(int[] choice, List<int> values, int steps) =>
+        !values.TrueForAll(v => search.Values[v].IsWire) && Harms(search.Try(choice), search.Try(Raised(choice, values, steps)));
+
+    private bool Harms(Trial before, Trial after) =>
+        after.Standing.Exists(f => before.Find(FindingKey.Of(f)) is null && Named(f).Count == 0 && after.Room(FindingKey.Of(f)) is null);
+
+    private int[] Raised(int[] choice, List<int> values, int steps)
+    {
+        int[] raised = (int[])choice.Clone();
+        foreach (int value in values)
+        {
+            raised[value] = Math.Min(choice[value] + steps, search.Values[value].Options.Count - 1);
+        }
+
+        return raised;
     }
 
     /// <summary>Wire first, since a thicker wire seldom breaks another rule; the part itself before those that it names.</summary>

@@ -24,10 +24,15 @@ internal sealed class Growth(SizeSearch search, Blame blame, SharedBudgets budge
                 return choice;
             }
 
-            int[] raised = Raise(choice, standing, reasons, frozen);
+            int[] raised = Raise(choice, standing, reasons, frozen, wireOnly: true);
             if (Same(raised, choice))
             {
                 raised = budgets.Meet(choice, standing, frozen);
+            }
+
+            if (Same(raised, choice))
+            {
+                raised = Raise(choice, standing, reasons, frozen, wireOnly: false);
             }
 
             if (Same(raised, choice))
@@ -41,12 +46,14 @@ internal sealed class Growth(SizeSearch search, Blame blame, SharedBudgets budge
         }
     }
 
-    private int[] Raise(int[] choice, List<Finding> standing, Dictionary<int, HashSet<FindingKey>> reasons, int frozen)
+    private int[] Raise(int[] choice, List<Finding> standing, Dictionary<int, HashSet<FindingKey>> reasons, int frozen, bool wireOnly)
     {
         int[] raised = (int[])choice.Clone();
         foreach (Finding finding in standing)
         {
-            foreach (int value in blame.Raise(choice, finding, frozen))
+            // What another part loses on the way is first made up by wire; a larger class of it is the last resort.
+            bool shared = search.OfPart(finding.Part).Count == 0 && search.Try(choice).Room(FindingKey.Of(finding)) is not null;
+            foreach (int value in blame.Raise(choice, finding, frozen, shared && wireOnly))
             {
                 raised[value] = choice[value] + 1;
                 if (!reasons.TryGetValue(value, out HashSet<FindingKey>? why))

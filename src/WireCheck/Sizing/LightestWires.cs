@@ -10,15 +10,18 @@ internal sealed class LightestWires
     private readonly DropModel _model;
     private readonly SizeSearch _search;
     private readonly int[] _lowest;
+    private readonly int[] _highest;
     private readonly List<Mixture> _ends;
 
     /// <summary>Works out all mixtures worth having.</summary>
     /// <param name="search">The values.</param>
     /// <param name="model">What each wire does to each limit.</param>
     /// <param name="lowest">Smallest option of each value.</param>
+    /// <param name="highest">Largest option of each value.</param>
     /// <param name="slack">How far a limit may be passed by the model, as a number in its unit: the model is near, not exact.</param>
-    internal LightestWires(SizeSearch search, DropModel model, int[] lowest, double[] slack)
+    internal LightestWires(SizeSearch search, DropModel model, int[] lowest, int[] highest, double[] slack)
     {
+        _highest = highest;
         _search = search;
         _model = model;
         _lowest = lowest;
@@ -51,7 +54,7 @@ internal sealed class LightestWires
     {
         SizedValue value = _search.Values[_model.Wires[wire]];
         List<Mixture> grown = [];
-        for (int option = _lowest[_model.Wires[wire]]; option < value.Options.Count; option++)
+        for (int option = _lowest[_model.Wires[wire]]; option <= _highest[_model.Wires[wire]]; option++)
         {
             double[] change = _model.RoomWith(wire, option);
             foreach (Mixture mixture in _ends)
@@ -148,7 +151,7 @@ internal sealed class LightestWires
         SizedValue value = _search.Values[_model.Wires[wire]];
         double[] best = new double[_model.Limits.Count];
         Array.Fill(best, double.NegativeInfinity);
-        for (int option = _lowest[_model.Wires[wire]]; option < value.Options.Count; option++)
+        for (int option = _lowest[_model.Wires[wire]]; option <= _highest[_model.Wires[wire]]; option++)
         {
             double[] change = _model.RoomWith(wire, option);
             for (int c = 0; c < best.Length; c++)

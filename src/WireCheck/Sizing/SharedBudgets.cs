@@ -21,17 +21,74 @@ internal sealed class SharedBudgets(SizeSearch search)
             }
 
             DropModel model = DropModel.Measure(search, choice, [key], larger: true, frozen);
-            foreach ((int[] options, _, _) in new LightestWires(search, model, choice, [0]).All())
+            if (Meet(choice, model) is { } raised)
             {
-                int[] raised = Put(choice, model, options);
-                if (!Growth.Same(raised, choice))
-                {
-                    return raised;
-                }
+                return raised;
             }
         }
 
         return choice;
+    }
+
+    /// <summary>
+    /// The lightest wires by the model. A wire that then breaks a rule of its own, as one that is too thick for its terminal, is
+    /// held a step below and the rest is solved again.
+    /// </summary>
+    private int[]? Meet(int[] choice, DropModel model)
+    {
+        int[] highest = Largest();
+        for (int round = 0; round < MostRounds; round++)
+        {
+            (int[] Options, double Weight, double[] Room)? first = null;
+            foreach ((int[] Options, double Weight, double[] Room) mixture in new LightestWires(search, model, choice, highest, [0]).All())
+            {
+                first = mixture;
+                break;
+            }
+
+            if (first is not { } lightest || Put(choice, model, lightest.Options) is var raised && Growth.Same(raised, choice))
+            {
+                return null;
+            }
+
+            if (!Cap(choice, raised, highest))
+            {
+                return raised;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>Lowers the bound of every wire that was raised and is found at fault for it; false when there is none.</summary>
+    private bool Cap(int[] choice, int[] raised, int[] highest)
+    {
+        Trial before = search.Try(choice);
+        bool capped = false;
+        foreach (Finding finding in search.Try(raised).Standing)
+        {
+            foreach (int value in before.Find(FindingKey.Of(finding)) is null ? search.OfPart(finding.Part) : [])
+            {
+                if (raised[value] > choice[value])
+                {
+                    highest[value] = Math.Min(highest[value], raised[value] - 1);
+                    capped = true;
+                }
+            }
+        }
+
+        return capped;
+    }
+
+    private int[] Largest()
+    {
+        int[] largest = new int[search.Values.Count];
+        for (int i = 0; i < largest.Length; i++)
+        {
+            largest[i] = search.Values[i].Options.Count - 1;
+        }
+
+        return largest;
     }
 
     /// <summary>
@@ -57,7 +114,7 @@ internal sealed class SharedBudgets(SizeSearch search)
             slack[c] = Slack * search.Try(choice).Scale(limits[c]);
         }
 
-        return Lightest(choice, model, new LightestWires(search, model, lowest, slack), allowed);
+        return Lightest(choice, model, new LightestWires(search, model, lowest, Largest(), slack), allowed);
     }
 
     private int[] Lightest(int[] choice, DropModel model, LightestWires mixtures, Allowance allowed)
