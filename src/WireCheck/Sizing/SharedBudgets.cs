@@ -46,7 +46,8 @@ internal sealed class SharedBudgets(SizeSearch search)
                 break;
             }
 
-            if (first is not { } lightest || Put(choice, model, lightest.Options) is var raised && Growth.Same(raised, choice))
+            int[] raised = first is { } lightest ? Put(choice, model, lightest.Options) : choice;
+            if (Growth.Same(raised, choice))
             {
                 return null;
             }
