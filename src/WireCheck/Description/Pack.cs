@@ -102,6 +102,7 @@ public sealed class Pack
         Waivers = Waivers,
         Measured = Measured,
         Stock = Stock,
+        StockParts = StockParts,
         Costs = Costs,
         Tolerances = Tolerances,
     };

@@ -114,7 +114,8 @@ public sealed class PackReader
             Paths = _head.Paths(),
             Waivers = _head.Listed("waivers", "waiver", IntentReaders.ReadWaiver),
             Measured = _head.Listed("measured", "reading", IntentReaders.ReadReading),
-            Stock = _head.Listed("stock", "reel", SupplyReaders.ReadReel),
+            Stock = [.. stock.OfType<StockReel>()],
+            StockParts = [.. stock.OfType<StockPart>()],
             Tolerances = _head.Reader.OptionalMap("tolerances", DeclaredTolerances.Read),
             Costs = _head.Reader.OptionalMap("costs", SupplyReaders.ReadCosts),
         };

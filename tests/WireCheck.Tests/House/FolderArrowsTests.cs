@@ -73,20 +73,16 @@ public sealed class FolderArrowsTests
                 "Quantities", "Knowledge", "Description", "Circuit.Solving", "Circuit.Wiring", "States", "Standby", "Faults", "Facts", "Facts.Catalogue",
                 "Facts.Gather", "Tolerances",
             ]),
-        ("Comparing", ["Quantities", "Description", "Facts", "Rules", "Findings"]),
-        ("Drawing", ["Quantities", "Description"]),
-        ("Reports", ["Text", "Quantities", "Knowledge", "Switching", "Facts", "Facts.Catalogue", "Rules", "Findings", "Numbers", "Standby", "Energy", "Drawing", "Comparing", "Sheets"]),
         ("Sizing", ["Text", "Quantities", "Knowledge", "Description", "Facts", "Facts.Gather", "Rules", "Findings"]),
         ("Comparing", ["Quantities", "Description", "Facts", "Rules", "Findings"]),
         ("Drawing", ["Quantities", "Description"]),
-        ("Reports", ["Text", "Quantities", "Knowledge", "Switching", "Facts", "Facts.Catalogue", "Rules", "Findings", "Numbers", "Standby", "Energy", "Drawing", "Comparing", "Sizing"]),
+        ("Reports", ["Text", "Quantities", "Knowledge", "Switching", "Facts", "Facts.Catalogue", "Rules", "Findings", "Numbers", "Standby", "Energy", "Drawing", "Comparing", "Sheets", "Sizing"]),
         ("Explaining", ["Text", "Knowledge", "Facts", "Facts.Catalogue", "Rules", "Reports"]),
         (
             FrontDoors,
             [
                 "Text", "Quantities", "Knowledge", "Description", "Circuit.Wiring", "States", "Facts", "Facts.Catalogue", "Facts.Gather",
-                "Rules", "Findings", "Switching", "Standby", "Charging", "Faults", "Energy", "Numbers", "Comparing", "Sheets", "Drawing", "Reports",
-                "Rules", "Findings", "Switching", "Standby", "Charging", "Faults", "Energy", "Numbers", "Comparing", "Drawing", "Reports", "Edits", "Sizing",
+                "Rules", "Findings", "Switching", "Standby", "Charging", "Faults", "Energy", "Numbers", "Comparing", "Sheets", "Drawing", "Reports", "Edits", "Sizing",
             ]),
     ];
 
