@@ -21,7 +21,8 @@ internal sealed class Blame(SizeSearch search)
     /// <param name="finding">What stands.</param>
     /// <param name="frozen">A value that must not change; -1 for none.</param>
     /// <param name="wireOnly">Only wire may be raised.</param>
-    internal IReadOnlyList<int> Raise(int[] choice, Finding finding, int frozen, bool wireOnly)
+    /// <param name="known">Only what has helped with the same rule before, which needs no trying.</param>
+    internal IReadOnlyList<int> Raise(int[] choice, Finding finding, int frozen, bool wireOnly, bool known)
     {
         List<Way> ways = WaysOf(finding);
         if (wireOnly)
@@ -29,14 +30,14 @@ internal sealed class Blame(SizeSearch search)
             ways.RemoveAll(w => !search.Values[w.Values[0]].IsWire);
         }
 
-        if (_learned.TryGetValue(finding.Rule, out Way? known)
-            && ways.Find(w => w.Fact == known.Fact && w.Key == known.Key) is { } way
+        if (_learned.TryGetValue(finding.Rule, out Way? learned)
+            && ways.Find(w => w.Fact == learned.Fact && w.Key == learned.Key) is { } way
             && Movable(choice, way.Values, frozen) is { Count: > 0 } again && !Harms(choice, again, 1))
         {
             return again;
         }
 
-        foreach (Way candidate in ways)
+        foreach (Way candidate in known ? [] : ways)
         {
             List<int> movable = Movable(choice, candidate.Values, frozen);
             if (movable.Count > 0 && Helps(choice, finding, movable))

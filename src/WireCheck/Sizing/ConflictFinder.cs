@@ -24,7 +24,7 @@ internal sealed class ConflictFinder(SizeSearch search, Blame blame, Growth grow
     {
         foreach (int value in blame.Named(finding))
         {
-            if (Against(choice, finding, value) is { Count: > 1 } rules)
+            if (search.Checks < MostChecks && Against(choice, finding, value) is { Count: > 1 } rules)
             {
                 return new Conflict(finding, search.Values[value], rules);
             }
@@ -59,6 +59,9 @@ internal sealed class ConflictFinder(SizeSearch search, Blame blame, Growth grow
 
         return Fewest(broken);
     }
+
+    /// <summary>Past this many checks of the box no more is asked: what stands is told without the rules against it.</summary>
+    private const int MostChecks = 600;
 
     /// <summary>Leaves out one rule after the other as long as every option still breaks one of the rest.</summary>
     private static List<string> Fewest(List<HashSet<string>> broken)

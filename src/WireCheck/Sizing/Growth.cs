@@ -24,16 +24,11 @@ internal sealed class Growth(SizeSearch search, Blame blame, SharedBudgets budge
                 return choice;
             }
 
-            int[] raised = Raise(choice, standing, reasons, frozen, wireOnly: true);
-            if (Same(raised, choice))
-            {
-                raised = budgets.Meet(choice, standing, frozen);
-            }
-
-            if (Same(raised, choice))
-            {
-                raised = Raise(choice, standing, reasons, frozen, wireOnly: false);
-            }
+            // What is known to help first, then what trying finds, then what wires can do together, and classes last.
+            int[] raised = Raise(choice, standing, reasons, frozen, wireOnly: true, known: true);
+            raised = Same(raised, choice) ? Raise(choice, standing, reasons, frozen, wireOnly: true, known: false) : raised;
+            raised = Same(raised, choice) ? budgets.Meet(choice, standing, frozen) : raised;
+            raised = Same(raised, choice) ? Raise(choice, standing, reasons, frozen, wireOnly: false, known: false) : raised;
 
             if (Same(raised, choice))
             {
@@ -46,14 +41,15 @@ internal sealed class Growth(SizeSearch search, Blame blame, SharedBudgets budge
         }
     }
 
-    private int[] Raise(int[] choice, List<Finding> standing, Dictionary<int, HashSet<FindingKey>> reasons, int frozen, bool wireOnly)
+    private int[] Raise(
+        int[] choice, List<Finding> standing, Dictionary<int, HashSet<FindingKey>> reasons, int frozen, bool wireOnly, bool known)
     {
         int[] raised = (int[])choice.Clone();
         foreach (Finding finding in standing)
         {
             // What another part loses on the way is first made up by wire; a larger class of it is the last resort.
             bool shared = search.OfPart(finding.Part).Count == 0 && search.Try(choice).Room(FindingKey.Of(finding)) is not null;
-            foreach (int value in blame.Raise(choice, finding, frozen, shared && wireOnly))
+            foreach (int value in blame.Raise(choice, finding, frozen, shared && wireOnly, known))
             {
                 raised[value] = choice[value] + 1;
                 if (!reasons.TryGetValue(value, out HashSet<FindingKey>? why))
