@@ -38,6 +38,12 @@ internal static class Program
         root.Add(SizeCommand.Make());
         root.Add(ExplainCommand.Make());
         ParseResult parsed = root.Parse(arguments, new ParserConfiguration { ResponseFileTokenReplacer = null });
+        if (root.Directives.Any(d => parsed.GetResult(d) is not null))
+        {
+            // A shell that completes a line asks with a directive; the unfinished line is no command to run.
+            return (ExitCode)parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
+        }
+
         List<string> errors = [.. UnknownOptions(parsed), .. parsed.Errors.Select(error => error.Message)];
         if (errors.Count > 0)
         {
