@@ -20,6 +20,12 @@ public sealed class FaultOutcome
     /// <summary>Current of the short before anything opens, A.</summary>
     public required double Amps { get; init; }
 
+    /// <summary>
+    /// Inductance of its loop over its resistance, s: how long the current takes to rise, and what a device has to burn in its arc.
+    /// Of the way through the wires of the box; null where no bank drives it.
+    /// </summary>
+    public double? LoopSeconds { get; internal set; }
+
     /// <summary>Devices in the order in which they open, each at its slowest.</summary>
     public IReadOnlyList<FaultStep> Steps { get; internal set; } = [];
 

@@ -5,6 +5,7 @@ using WireCheck.Description;
 using WireCheck.Description.Kinds;
 using WireCheck.Faults.Coordination;
 using WireCheck.Knowledge;
+using WireCheck.Physics;
 using WireCheck.Quantities;
 using WireCheck.States;
 
@@ -37,6 +38,8 @@ public sealed class FaultStudy
     private readonly ClearingSequence _sequence;
     private readonly DarkFinder _dark;
     private readonly double _stoppedAmps;
+    private readonly double _henriesPerMetre;
+    private readonly WiredConductor[] _conductors;
     private readonly List<FaultOutcome>?[] _known;
     private readonly int? _case;
     private readonly Dictionary<string, List<PointFaults>> _byPart = new(StringComparer.Ordinal);
@@ -53,6 +56,8 @@ public sealed class FaultStudy
         _stoppedAmps = input.Data.Assumed("fault_current_stopped");
         _sequence = new ClearingSequence(_circuit.Network, _devices, _wires, [.. wiring.Of<WiredBms>()], _stoppedAmps, input.Data.Assumed("in_the_way"));
         _dark = new DarkFinder(wiring, input.Graph);
+        _conductors = [.. wiring.Of<WiredConductor>()];
+        _henriesPerMetre = input.Data.Assumed("conductor_inductance_per_metre");
         _known = new List<FaultOutcome>?[wiring.Network.NodeCount];
         _case = IsMetal(input.Pack) ? wiring.Node("case", "") : null;
         _byNode = new FaultPoint?[wiring.Network.NodeCount];
@@ -171,6 +176,22 @@ public sealed class FaultStudy
         }
     }
 
+    /// <summary>
+    /// L/R of the loop of the present short, s. Half L I² of the whole is the sum of the halves of its wires, each by the square of
+    /// its share of the current.
+    /// </summary>
+    private double LoopSeconds(double volts, double amps)
+    {
+        double metres = 0;
+        foreach (WiredConductor wire in _conductors)
+        {
+            double share = _circuit.Network.Amps[wire.Element.Index] / amps;
+            metres += share * share * wire.Conductor.Length.Value.Meters;
+        }
+
+        return SeriesCharge.LoopTimeConstant(volts / amps, metres * _henriesPerMetre);
+    }
+
     /// <summary>The short straight to the negative of the bank that drives the most.</summary>
     private FaultOutcome? ToWorstBank(FaultCase faultCase, FaultPoint point)
     {
@@ -218,6 +239,7 @@ public sealed class FaultStudy
         }
 
         ShortedNetwork network = _circuit.Network;
+        double volts = Math.Abs(network.Volts(point.Node, to));
         bool solved = network.Short(point.Node, to, 0);
         Solved++;
         FaultOutcome outcome = new() { Case = faultCase, From = point.Node, To = to, Amps = solved ? Math.Abs(network.ShortAmps) : 0 };
@@ -227,6 +249,7 @@ public sealed class FaultStudy
             if (faultCase.FromBank)
             {
                 _pairs.Note(network, outcome);
+                outcome.LoopSeconds = LoopSeconds(volts, outcome.Amps);
             }
 
             solved = _sequence.Follow(outcome);

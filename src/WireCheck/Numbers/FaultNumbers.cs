@@ -70,7 +70,8 @@ public sealed record SeriesNumbers(
 /// <param name="HighestAmps">Highest current any short drives through it, A; null when none does.</param>
 /// <param name="Volts">Voltage it must break that at, V.</param>
 /// <param name="BreakingAmps">What it can break there, A; null above its voltage.</param>
-public sealed record BreakingNumbers(string Device, double? HighestAmps, double Volts, double? BreakingAmps);
+/// <param name="LoopSeconds">Time constant of the loop of that current, s; null when no bank drives it.</param>
+public sealed record BreakingNumbers(string Device, double? HighestAmps, double Volts, double? BreakingAmps, double? LoopSeconds);
 
 /// <summary>Every short of a box.</summary>
 /// <param name="Places">Place by place.</param>
@@ -125,7 +126,8 @@ public sealed record FaultNumbers(
     private static BreakingNumbers OfDevice(WiredFuse fuse, FaultStudy study, GatherContext context)
     {
         double volts = FuseGatherer.HighestVolts(fuse, context);
+        (double Amps, FaultOutcome In)? highest = study.HighestThrough(fuse.Part.Id);
         return new BreakingNumbers(
-            fuse.Part.Id, study.HighestThrough(fuse.Part.Id)?.Amps, volts, study.BandOf(fuse.Part.Id)?.BreakingAt(volts));
+            fuse.Part.Id, highest?.Amps, volts, study.BandOf(fuse.Part.Id)?.BreakingAt(volts), highest?.In.LoopSeconds);
     }
 }

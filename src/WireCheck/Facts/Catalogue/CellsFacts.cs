@@ -31,7 +31,7 @@ public static class CellsFacts
         Kind, "bms_charge_limit", "A", "Continuous charge current of the BMS the bank stands behind.");
 
     public static readonly Fact BmsDischargePerCell = Fact.Number(
-        Kind, "bms_discharge_per_cell", "A", "Continuous discharge current that the bank's BMS lets pass, divided by the cells in parallel.");
+        Kind, "bms_discharge_per_cell", "A", "Continuous discharge current that the bank's BMS lets pass, or the first fuses on all ways from the bank together where that is less, divided by the cells in parallel.");
 
     public static readonly Fact ShareWorst = Fact.Worst(
         Kind, "share_worst", "", "Largest current of a cell, or of this whole string among strings joined in parallel, over the mean of those beside it, at the state's largest discharge current; 1 is even.");

@@ -14,7 +14,6 @@ public sealed class ContactInrushFacts : FactGroup
         Capacitance = Number("inrush_capacitance", "F", "Sum of the capacitances that it charges.");
         Parts = Names("inrush_parts", "Parts whose capacitors it charges.");
         Resistance = Number("inrush_resistance", "Ω", "Resistance of the loop: cells, links, wire, joints, contacts and the capacitors' own.");
-        LoopTimeConstant = Number("inrush_loop_time_constant", "s", "Inductance of the loop over its resistance.");
         TimeConstant = Number("inrush_time_constant", "s", "Resistance of the loop times the capacitance.");
         Energy = Number("inrush_energy", "J", "Energy burnt in the loop while they charge.");
         JouleIntegral = Number("inrush_joule_integral", "A²s", "Joule integral of the charge through its contact.");
@@ -33,8 +32,6 @@ public sealed class ContactInrushFacts : FactGroup
     public Fact Parts { get; }
 
     public Fact Resistance { get; }
-
-    public Fact LoopTimeConstant { get; }
 
     public Fact TimeConstant { get; }
 

@@ -55,7 +55,47 @@ public sealed class CellsGatherer : Gatherer<Cells>
 
         int cellsSideBySide = Banks.BanksBehind(context, bms).Sum(b => b.Columns);
         subject.SetNumber(CellsFacts.BmsChargeLimit, (bms.Bms.ChargeContinuous ?? bms.Bms.Continuous).Value.Amperes);
-        subject.SetNumber(CellsFacts.BmsDischargePerCell, bms.Bms.Continuous.Value.Amperes / cellsSideBySide);
+        double passes = bms.Bms.Continuous.Value.Amperes;
+        if (FirstFuses(bms, context) is { } fuses)
+        {
+            passes = Math.Min(passes, fuses);
+        }
+
+        subject.SetNumber(CellsFacts.BmsDischargePerCell, passes / cellsSideBySide);
+    }
+
+    /// <summary>
+    /// Ratings of the first fuses on all ways from the banks behind a BMS, A: together what their cells can be asked for by the
+    /// hour. Null when something that takes power hangs on a way without a fuse, or none is there.
+    /// </summary>
+    private static double? FirstFuses(WiredBms bms, GatherContext context)
+    {
+        bool[] bare = new bool[context.Graph.NodeCount];
+        foreach (WiredBank bank in Banks.BanksBehind(context, bms))
+        {
+            bool[] from = Reach.From(context.Graph, context.Wiring.Node(bank.Part.Id, "+"), e => e.FuseAmps is null);
+            for (int node = 0; node < bare.Length; node++)
+            {
+                bare[node] |= from[node];
+            }
+        }
+
+        foreach (PowerTap tap in PowerTap.In(context.Wiring))
+        {
+            // A meter or a coil takes milliamperes; a lead of its own without a fuse is found by another check.
+            if (bare[tap.Plus] && context.Wiring[tap.PartId] is WiredLoad or IPoweredInput or WiredPort)
+            {
+                return null;
+            }
+        }
+
+        double amps = 0;
+        foreach (WiringEdge edge in context.Graph.Edges)
+        {
+            amps += bare[edge.From] != bare[edge.To] ? edge.FuseAmps ?? 0 : 0;
+        }
+
+        return amps > 0 ? amps : null;
     }
 
     private static void AddStrings(WiredBank bank, FactSubject subject, GatherContext context)

@@ -60,7 +60,6 @@ internal static class InrushGathering
         subject.SetNumber(facts.Capacitance, inrush.Farads);
         subject.SetNames(facts.Parts, inrush.Capacitors.Select(c => c.PartId));
         subject.SetNumber(facts.Resistance, inrush.Loop?.Ohms);
-        subject.SetNumber(facts.LoopTimeConstant, inrush.Loop?.TimeConstant);
         subject.SetNumber(facts.TimeConstant, inrush.TimeConstant);
         subject.SetNumber(facts.Energy, inrush.EnergyJoules);
         subject.SetNumber(facts.JouleIntegral, inrush.JouleIntegral);

@@ -10,11 +10,7 @@ public sealed record InrushShare(string FuseId, double Share);
 /// <summary>The loop that a closing contact makes.</summary>
 /// <param name="Ohms">Resistance of the whole loop with the capacitors' own, Ω.</param>
 /// <param name="Henries">Its inductance, H.</param>
-public sealed record InrushLoop(double Ohms, double Henries)
-{
-    /// <summary>L/R, s: how long a short in this loop takes to rise.</summary>
-    public double TimeConstant => SeriesCharge.LoopTimeConstant(Ohms, Henries);
-}
+public sealed record InrushLoop(double Ohms, double Henries);
 
 /// <summary>
 /// What flows when something joins discharged capacitors to the bank. Capacitors behind one contact are taken as one: their

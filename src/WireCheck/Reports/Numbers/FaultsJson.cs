@@ -41,6 +41,7 @@ public static class FaultsJson
                 NumbersJson.Number(json, "highest_amps", device.HighestAmps);
                 NumbersJson.Number(json, "volts", device.Volts);
                 NumbersJson.Number(json, "breaking_amps", device.BreakingAmps);
+                NumbersJson.Number(json, "loop_time_constant", device.LoopSeconds);
                 json.WriteEndObject();
             }
 

@@ -30,13 +30,15 @@ public static class FaultsText
         }
 
         series.Write(output);
-        output.Write("\nWhat each device must break.\n");
-        TextTable breaking = new("device", "highest", "at", "can break");
+        output.Write("\nWhat each device must break. The loop's inductance over its resistance tells how long it drives current on through the arc; a\n");
+        output.Write("breaking capacity for direct current is proved at a time constant that the part's sheet names, and a longer one leaves more to burn.\n");
+        TextTable breaking = new("device", "highest", "at", "can break", "time constant of the loop");
         foreach (BreakingNumbers device in faults.Breaking)
         {
             breaking.Add(
                 device.Device, device.HighestAmps is { } amps ? Amps(amps) : "none", QuantityText.WithUnit(device.Volts, "V"),
-                device.BreakingAmps is { } can ? Amps(can) : "not for that voltage");
+                device.BreakingAmps is { } can ? Amps(can) : "not for that voltage",
+                device.LoopSeconds is { } seconds ? QuantityText.Time(seconds) : "");
         }
 
         breaking.Write(output);
