@@ -7,12 +7,13 @@ namespace WireCheck.Energy;
 
 /// <summary>
 /// In what state the cells are while a runtime is reckoned: fresh and warm with the lowest resistances, or aged and as cold
-/// as the air around the box gets, with the highest.
+/// as the air around the box gets, with the highest. In use the box warms itself from there (<see cref="RunHeat"/>).
 /// </summary>
 public sealed class EnergyCondition
 {
     private readonly BoxWiring _wiring;
     private readonly string _usable;
+    private HeatLoop? _loop;
 
     private EnergyCondition(SolvedBox box, string words, bool agedAndCold, string usable)
     {
@@ -52,6 +53,9 @@ public sealed class EnergyCondition
 
     /// <summary>Rated charge of a group of parallel cells, C.</summary>
     public static double RatedCoulombs(WiredBank bank) => bank.Cells.Capacity.Value.AmpereHours * 3600 * bank.Columns;
+
+    /// <summary>Settles circuit and heat of the box in the air of this condition, in which its cells begin.</summary>
+    internal HeatLoop Loop(StateSolver solver) => _loop ??= new HeatLoop(_wiring, solver, Corner.Conditions.CellCelsius);
 
     private static Corner CornerOf(SolvedBox box, bool highest)
     {

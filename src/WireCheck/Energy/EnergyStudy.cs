@@ -14,10 +14,12 @@ namespace WireCheck.Energy;
 /// <param name="LeftCoulombs">The same of all banks, C.</param>
 /// <param name="MeanAmps">Current out of the banks on the average over the time, A.</param>
 /// <param name="Energy">Given, used and lost over the time, J, by wired part.</param>
+/// <param name="CellCelsius">Cells on the average over the time, °C, warmed by the box.</param>
+/// <param name="InsideCelsius">Air in the box once it has settled, °C.</param>
 /// <param name="Solves">States that were solved for it.</param>
 public sealed record ModeRun(
     string Mode, EnergyCondition Condition, TrailDirection Direction, double Seconds, RunEnd End, double EndCharge,
-    double LeftCoulombs, double MeanAmps, PowerSplit? Energy, int Solves);
+    double LeftCoulombs, double MeanAmps, PowerSplit? Energy, double CellCelsius, double InsideCelsius, int Solves);
 
 /// <summary>How long a box runs and how long it charges: each answer is found once, when it is first asked for.</summary>
 public sealed class EnergyStudy
@@ -68,7 +70,7 @@ public sealed class EnergyStudy
         {
             double lasts = trail.Direction == TrailDirection.Still ? double.PositiveInfinity : 0;
             return new ModeRun(
-                mode.Id, condition, trail.Direction, lasts, trail.End, 1, Counted(condition), 0, null, trail.Solves);
+                mode.Id, condition, trail.Direction, lasts, trail.End, 1, Counted(condition), 0, null, Cells(trail, condition), Inside(trail, condition), trail.Solves);
         }
 
         (double low, double high) = (trail.Points[0].Charge, trail.Points[^1].Charge);
@@ -76,7 +78,8 @@ public sealed class EnergyStudy
         double end = trail.EndCharge;
         return new ModeRun(
             mode.Id, condition, trail.Direction, seconds, trail.End, end, Math.Max(0, end) * Counted(condition),
-            trail.Sum(low, high, p => p.Amps * p.SecondsPerCharge) / seconds, PowerSplit.Over(trail, low, high), trail.Solves);
+            trail.Sum(low, high, p => p.Amps * p.SecondsPerCharge) / seconds, PowerSplit.Over(trail, low, high),
+            Cells(trail, condition), Inside(trail, condition), trail.Solves);
     }
 
     /// <summary>The mode of that id.</summary>
@@ -105,6 +108,10 @@ public sealed class EnergyStudy
 
         return trail;
     }
+
+    private static double Cells(Trail trail, EnergyCondition condition) => trail.Heat?.CellCelsius ?? condition.Corner.Conditions.CellCelsius;
+
+    private static double Inside(Trail trail, EnergyCondition condition) => trail.Heat?.InsideCelsius ?? condition.Corner.Conditions.CellCelsius;
 
     private double Counted(EnergyCondition condition)
     {

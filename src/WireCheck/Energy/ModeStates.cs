@@ -29,19 +29,31 @@ internal sealed class ModeStates
     private readonly BoxMode _averageDark;
     private readonly BoxMode _peak;
     private readonly double _sun;
+    private readonly WiredConductor[] _wires;
+    private Conditions _conditions;
 
     internal ModeStates(SolvedBox box, StateSolver solver, EnergyCondition condition, BoxMode mode)
     {
         _wiring = box.Wiring;
         _solver = solver;
         _condition = condition;
+        _conditions = condition.Corner.Conditions;
+        _wires = [.. box.Wiring.Of<WiredConductor>()];
         _banks = [.. box.Wiring.Of<WiredBank>()];
         _volts = [.. _banks.Select(b => new CellVoltage(b, box.Wiring.Data))];
         _average = WithDuty(mode, box);
         _averageDark = InTheDark(_average, box);
         _peak = InTheDark(mode, box);
         _sun = _averageDark == _average ? 1 : box.Wiring.Data.Assumed("panel_derating");
+        Heat = HeatOf(box, mode);
+        if (Heat is not null)
+        {
+            _conditions = _conditions with { CellCelsius = Heat.CellCelsius, CopperCelsius = Heat.InsideCelsius };
+        }
     }
+
+    /// <summary>How warm the box is in the mode; null when it cannot be told, and then it is as the condition has it.</summary>
+    internal RunHeat? Heat { get; }
 
     /// <summary>Open-circuit voltage of the cells of the first bank.</summary>
     internal CellVoltage Cells => _volts[0];
@@ -70,6 +82,23 @@ internal sealed class ModeStates
     /// <summary>The point of the mode on the average, in the sun.</summary>
     internal OperatingPoint PointAt(double charge) => SolveAt(_average, charge);
 
+    /// <summary>The warmth of a run that lasts as long as the mode is meant to, or as the bank does at the current of the unwarmed box.</summary>
+    private RunHeat? HeatOf(SolvedBox box, BoxMode mode)
+    {
+        double seconds = Solve(_average, MiddleCharge) is { } sample && sample.Rate != 0 ? 1 / Math.Abs(sample.Rate) : 0;
+        foreach (Description.Mode described in box.Pack.Modes)
+        {
+            if (described.Id == mode.Id && described.For is { } time)
+            {
+                seconds = Math.Min(seconds, time.Value.Seconds);
+            }
+        }
+
+        return RunHeat.Of(box, _condition.Loop(_solver), _condition, mode, seconds);
+    }
+
+    private const double MiddleCharge = 0.5;
+
     private ModeSample? Solve(BoxMode mode, double charge)
     {
         OperatingPoint point = SolveAt(mode, charge);
@@ -95,9 +124,17 @@ internal sealed class ModeStates
     {
         Corner corner = _condition.Corner with
         {
-            Conditions = _condition.Corner.Conditions with { StateOfCharge = Math.Clamp(charge, 0, 1) },
+            Conditions = _conditions with { StateOfCharge = Math.Clamp(charge, 0, 1) },
         };
         _wiring.SetConditions(corner.Conditions);
+        for (int i = 0; Heat is not null && i < _wires.Length; i++)
+        {
+            if (Math.Abs(Heat.ConductorCelsius[i] - Heat.InsideCelsius) > WiredConductor.NoticeableKelvin)
+            {
+                _wires[i].SetTemperature(Heat.ConductorCelsius[i], corner.HighestResistance);
+            }
+        }
+
         for (int i = 0; i < _banks.Length; i++)
         {
             double volts = _volts[i].At(charge);

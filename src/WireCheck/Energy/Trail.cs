@@ -24,7 +24,7 @@ internal sealed record TrailPoint(double Charge, double SecondsPerCharge, double
 /// How a mode moves the charge of the bank: time and energy over charge, as straight lines between points that lie so close that
 /// they stand for the curve. Where a cut-off trips, it ends.
 /// </summary>
-internal sealed class Trail(TrailDirection direction, IReadOnlyList<TrailPoint> points, RunEnd end, int solves)
+internal sealed class Trail(TrailDirection direction, IReadOnlyList<TrailPoint> points, RunEnd end, RunHeat? heat, int solves)
 {
     /// <summary>Which way the charge moves.</summary>
     internal TrailDirection Direction { get; } = direction;
@@ -34,6 +34,9 @@ internal sealed class Trail(TrailDirection direction, IReadOnlyList<TrailPoint> 
 
     /// <summary>What ends it.</summary>
     internal RunEnd End { get; } = end;
+
+    /// <summary>How warm the box is meanwhile; null when it cannot be told.</summary>
+    internal RunHeat? Heat { get; } = heat;
 
     /// <summary>States that were solved for it.</summary>
     internal int Solves { get; } = solves;

@@ -35,7 +35,7 @@ internal sealed class TrailMaker(ModeStates states, CutOffs cutOffs, double tail
         if (double.IsNaN(rate) || Math.Abs(rate) < 1 / Forever)
         {
             // What cannot be solved half full can serve nobody.
-            return new Trail(double.IsNaN(rate) ? TrailDirection.Discharging : TrailDirection.Still, [], RunEnd.Nothing, _solves);
+            return new Trail(double.IsNaN(rate) ? TrailDirection.Discharging : TrailDirection.Still, [], RunEnd.Nothing, states.Heat, _solves);
         }
 
         return rate > 0 ? Discharge(served) : Fill();
@@ -54,7 +54,7 @@ internal sealed class TrailMaker(ModeStates states, CutOffs cutOffs, double tail
     {
         if (Tripped(1, served) is { } atOnce)
         {
-            return new Trail(TrailDirection.Discharging, [], atOnce, _solves);
+            return new Trail(TrailDirection.Discharging, [], atOnce, states.Heat, _solves);
         }
 
         (double runs, double stops) = (1, states.Cells.Lowest);
@@ -115,7 +115,7 @@ internal sealed class TrailMaker(ModeStates states, CutOffs cutOffs, double tail
             Refine(points, first, last, 0);
         }
 
-        return new Trail(direction, WithCorners(points), end, _solves);
+        return new Trail(direction, WithCorners(points), end, states.Heat, _solves);
     }
 
     /// <summary>Adds what lies above <paramref name="low"/> up to <paramref name="high"/>, both counted as known.</summary>

@@ -21,6 +21,19 @@ public sealed record WireShape(
     /// <summary>Temperature at which <see cref="Conductance"/> is told, K; it hardly moves with it.</summary>
     private const double RoomKelvin = 293.15;
 
+    /// <summary>
+    /// Time constant of its warming in s: the heat its metal stores over what a metre of it loses for each kelvin through its insulation and to
+    /// still air. Lying alone, without the heat its insulation stores and at the largest loss, so that it is told too short rather than too long.
+    /// </summary>
+    /// <param name="surface">Warmest surface, °C, above <paramref name="air"/>.</param>
+    /// <param name="air">°C.</param>
+    public double TimeConstant(double surface, double air)
+    {
+        double transfer = NaturalConvection.HorizontalCylinder(OuterDiameter, surface, air)
+            + (Radiation.Flux(Emissivity, surface, air) / (surface - air));
+        return MetalHeat * (Layer + (1 / (Math.PI * OuterDiameter * transfer)));
+    }
+
     /// <summary>The shape of a conductor by size, stranding and insulation.</summary>
     public static WireShape Of(Conductor conductor, Library library)
     {

@@ -27,11 +27,14 @@ public sealed record ModeHeat(
 /// <summary>A conductor at its warmest.</summary>
 /// <param name="Id">Id of the conductor.</param>
 /// <param name="Mode">The mode.</param>
-/// <param name="Amps">Its current there, A.</param>
+/// <param name="Amps">Its largest current there, A.</param>
+/// <param name="HeatingAmps">Steady current that heats it as much, A: less where loads pause.</param>
 /// <param name="Celsius">Its metal, °C.</param>
 /// <param name="LimitCelsius">What its insulation stands, °C.</param>
 /// <param name="Ampacity">What the table allows, A; 0 where no table has it.</param>
-public sealed record ConductorWarmth(string Id, string Mode, double Amps, double Celsius, double LimitCelsius, double Ampacity);
+/// <param name="TimeConstant">Time constant of its warming, s.</param>
+public sealed record ConductorWarmth(
+    string Id, string Mode, double Amps, double HeatingAmps, double Celsius, double LimitCelsius, double Ampacity, double TimeConstant);
 
 /// <summary>How warm a box gets, without judging it.</summary>
 /// <param name="Modes">Lasting modes, in the order of the box.</param>
@@ -73,7 +76,8 @@ public sealed record HeatNumbers(
         }
 
         return warmest is null ? null : new ConductorWarmth(
-            wire.Part.Id, warmest.Mode.Id, Math.Abs(warmest.Point.Amps(wire.Element)), warmest.ConductorCelsius[place],
-            context.Library.Insulation[wire.Conductor.Insulation.Value].RatedCelsius, context.Ampacities.Amps(wire.Conductor));
+            wire.Part.Id, warmest.Mode.Id, Math.Abs(warmest.Point.Amps(wire.Element)), warmest.ConductorAmps[place], warmest.ConductorCelsius[place],
+            context.Library.Insulation[wire.Conductor.Insulation.Value].RatedCelsius, context.Ampacities.Amps(wire.Conductor),
+            context.Heat.TimeConstants[place]);
     }
 }

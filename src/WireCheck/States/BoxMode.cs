@@ -87,5 +87,25 @@ public sealed class BoxMode
         SurgingInverter = SurgingInverter,
     };
 
+    /// <summary>The same mode with one load at its standby.</summary>
+    internal BoxMode Without(string loadId)
+    {
+        Dictionary<string, double> watts = new(Watts);
+        watts.Remove(loadId);
+        return new BoxMode
+        {
+            Id = Id,
+            Words = Words,
+            Added = Added,
+            Steady = Steady,
+            ClosedSwitches = ClosedSwitches,
+            Sources = Sources,
+            Loads = new Dictionary<string, LoadUse>(Loads) { [loadId] = LoadUse.Standby },
+            Watts = watts,
+            OutletsAtRatedPower = OutletsAtRatedPower,
+            SurgingInverter = SurgingInverter,
+        };
+    }
+
     public override string ToString() => Id;
 }

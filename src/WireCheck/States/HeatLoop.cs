@@ -2,13 +2,15 @@ using WireCheck.Circuit.Elements;
 using WireCheck.Circuit.Solving;
 using WireCheck.Circuit.Wiring;
 using WireCheck.Heat;
+using WireCheck.Knowledge;
 
 namespace WireCheck.States;
 
 /// <summary>
 /// Settles circuit and heat together. In turn, the circuit is solved with the temperatures of copper, coils and cells as
-/// they stand, and heat turns watts into temperatures, until both stand still. Neither knows the other. The air around the box is at
-/// its hottest, joints and cells are aged, cells as warm as the air inside; the copper of bars counts as warm as that air too.
+/// they stand, and heat turns watts into temperatures, until both stand still. Neither knows the other. Joints and cells are as old as
+/// the corner has them, cells as warm as the air inside; the copper of bars counts as warm as that air too.
+/// Where loads come and go, each conductor is as warm as at the end of their spells and the box as by their average.
 /// </summary>
 internal sealed class HeatLoop
 {
@@ -21,9 +23,6 @@ internal sealed class HeatLoop
     /// <summary>Heat below this warms no box by a noticeable degree, W: one round is enough.</summary>
     private const double NoticeableWatts = 0.2;
 
-    /// <summary>Resistance of a conductor within this of the air's temperature hardly differs, K: less than 1 %.</summary>
-    private const double NoticeableKelvin = 2;
-
     private readonly BoxWiring _wiring;
     private readonly StateSolver _solver;
     private readonly EnclosureBalance? _enclosure;
@@ -31,21 +30,30 @@ internal sealed class HeatLoop
     private readonly WiredConductor[] _wires;
     private readonly double[] _amps;
     private readonly double[] _limits;
+    private readonly double[] _timeConstants;
     private readonly double _ambient;
 
-    internal HeatLoop(BoxWiring wiring, StateSolver solver)
+    /// <summary>Prepares a loop.</summary>
+    /// <param name="wiring">The box.</param>
+    /// <param name="solver">Solves its circuit.</param>
+    /// <param name="ambient">Air around the box, °C.</param>
+    internal HeatLoop(BoxWiring wiring, StateSolver solver, double ambient)
     {
         _wiring = wiring;
         _solver = solver;
-        _ambient = wiring.Pack.Surroundings.Ambient.Value.To.DegreesCelsius;
+        _ambient = ambient;
         _enclosure = wiring.Pack.Surroundings.Enclosure is { } box ? new EnclosureBalance(box, wiring.Data.Library) : null;
         _wires = [.. wiring.Of<WiredConductor>()];
         _amps = new double[_wires.Length];
         _limits = new double[_wires.Length];
+        _timeConstants = new double[_wires.Length];
         double[] ohms = new double[_wires.Length];
         for (int i = 0; i < ohms.Length; i++)
         {
-            _limits[i] = wiring.Data.Library.Insulation[_wires[i].Conductor.Insulation.Value].LimitCelsius;
+            InsulationClass insulation = wiring.Data.Library.Insulation[_wires[i].Conductor.Insulation.Value];
+            _limits[i] = insulation.LimitCelsius;
+            _timeConstants[i] = WireShape.Of(_wires[i].Conductor, wiring.Data.Library)
+                .TimeConstant(Math.Max(insulation.RatedCelsius, _ambient + LeastRise), _ambient);
             ohms[i] = wiring.Data.OhmsPerMetre(_wires[i].Conductor, TableCelsius);
         }
 
@@ -55,16 +63,23 @@ internal sealed class HeatLoop
     /// <summary>Temperature of the tables of resistance, °C.</summary>
     private const double TableCelsius = 20;
 
+    /// <summary>Rise at which a time constant is told for insulation that the air alone is too hot for, K.</summary>
+    private const double LeastRise = 10;
+
+    /// <summary>Time constants of the conductors, each lying alone, s.</summary>
+    internal IReadOnlyList<double> TimeConstants => _timeConstants;
+
     /// <summary>One mode at one corner; null when the circuit has no solution there.</summary>
     internal HeatedMode? Settle(BoxMode mode, Corner corner)
     {
+        DutyAverage average = new(
+            DutyStates.Of(mode, _wiring.Pack), _wiring.Data.Assumed("box_time_constant"), _timeConstants, _wiring.Parts.Count);
         double inside = _ambient;
         double[] celsius = new double[_wires.Length];
         HeatedMode? cooler = null;
         for (int round = 1; ; round++)
         {
-            OperatingPoint point = SolveAt(mode, corner, inside, round > 1 ? celsius : null);
-            if (point.Solution.Outcome != SolveOutcome.Solved)
+            if (SolveAll(average, corner, inside, round > 1 ? celsius : null) is not { } point)
             {
                 return null;
             }
@@ -74,10 +89,9 @@ internal sealed class HeatLoop
                 return cooler;
             }
 
-            double[] watts = HeatOfParts.Of(_wiring, point.Solution);
-            double total = Sum(watts);
+            double total = Sum(average.Watts);
             double next = _enclosure?.InsideCelsius(total, _ambient) ?? _ambient;
-            double moved = Heat(point, next, celsius);
+            double moved = Heat(average.Amps, next, celsius);
             bool still = Math.Abs(next - inside) < SmallestStep && moved < SmallestStep;
             cooler = new HeatedMode
             {
@@ -85,7 +99,8 @@ internal sealed class HeatLoop
                 AmbientCelsius = _ambient,
                 InsideCelsius = next,
                 SimpleInsideCelsius = _enclosure?.SimpleCelsius(total, _ambient) ?? _ambient,
-                PartWatts = watts,
+                PartWatts = [.. average.Watts],
+                ConductorAmps = [.. average.Amps],
                 ConductorCelsius = [.. celsius],
                 InsideWatts = total,
                 Charging = IsCharging(point),
@@ -123,14 +138,45 @@ internal sealed class HeatLoop
         return false;
     }
 
+    /// <summary>
+    /// Solves all states of a mode and returns its first, with everything on; null when that has no solution. Where a further one has
+    /// none, the one before stands in for it.
+    /// </summary>
+    private OperatingPoint? SolveAll(DutyAverage average, Corner corner, double inside, double[]? celsius)
+    {
+        OperatingPoint? first = null;
+        double[] watts = [];
+        for (int state = 0; state < average.States.Modes.Count; state++)
+        {
+            OperatingPoint point = SolveAt(average.States.Modes[state], corner, inside, celsius);
+            if (point.Solution.Outcome == SolveOutcome.Solved)
+            {
+                first ??= point;
+                watts = HeatOfParts.Of(_wiring, point.Solution);
+                for (int i = 0; i < _wires.Length; i++)
+                {
+                    _amps[i] = point.Amps(_wires[i].Element);
+                }
+            }
+            else if (first is null)
+            {
+                return null;
+            }
+
+            average.Add(state, _amps, watts);
+        }
+
+        return first;
+    }
+
     private OperatingPoint SolveAt(BoxMode mode, Corner corner, double inside, double[]? celsius)
     {
         _wiring.SetConditions(corner.Conditions with { CellCelsius = inside, CopperCelsius = inside, CoilAirCelsius = inside });
         for (int i = 0; celsius is not null && i < _wires.Length; i++)
         {
-            if (Math.Abs(celsius[i] - inside) > NoticeableKelvin)
+            if (Math.Abs(celsius[i] - inside) > WiredConductor.NoticeableKelvin)
             {
-                _wires[i].SetTemperature(celsius[i], aged: true);
+                _wires[i].SetTemperature(celsius[i], corner.HighestResistance);
             }
         }
 
@@ -138,15 +184,10 @@ internal sealed class HeatLoop
     }
 
     /// <summary>Settles the conductors and returns the largest step of any, K.</summary>
-    private double Heat(OperatingPoint point, double inside, double[] celsius)
+    private double Heat(double[] amps, double inside, double[] celsius)
     {
         double[] before = [.. celsius];
-        for (int i = 0; i < _wires.Length; i++)
-        {
-            _amps[i] = point.Amps(_wires[i].Element);
-        }
-
-        _conductors.Settle(_amps, inside, _ambient, celsius);
+        _conductors.Settle(amps, inside, _ambient, celsius);
         double moved = 0;
         for (int i = 0; i < celsius.Length; i++)
         {

@@ -9,9 +9,10 @@ namespace WireCheck.States;
 /// </summary>
 public sealed class HeatedBox
 {
-    private HeatedBox(SolvedBox box, IReadOnlyList<HeatedMode> modes)
+    private HeatedBox(SolvedBox box, IReadOnlyList<HeatedMode> modes, IReadOnlyList<double> timeConstants)
     {
         Box = box;
+        TimeConstants = timeConstants;
         Modes = modes;
         foreach (HeatedMode mode in modes)
         {
@@ -25,6 +26,9 @@ public sealed class HeatedBox
 
     /// <summary>Lasting modes that have a solution, in the order of the box.</summary>
     public IReadOnlyList<HeatedMode> Modes { get; }
+
+    /// <summary>Time constant of each conductor lying alone, s, in the order of the wired conductors.</summary>
+    public IReadOnlyList<double> TimeConstants { get; }
 
     /// <summary>The mode with the hottest air inside, of those that can last; null when there is none.</summary>
     public HeatedMode? Hottest { get; }
@@ -52,7 +56,7 @@ public sealed class HeatedBox
     /// <summary>Settles circuit and heat of every lasting mode of a solved box.</summary>
     public static HeatedBox Solve(SolvedBox box, StateSolver solver)
     {
-        HeatLoop loop = new(box.Wiring, solver);
+        HeatLoop loop = new(box.Wiring, solver, box.Pack.Surroundings.Ambient.Value.To.DegreesCelsius);
         List<HeatedMode> modes = [];
         for (int m = 0; m < box.Modes.Count; m++)
         {
@@ -62,7 +66,7 @@ public sealed class HeatedBox
             }
         }
 
-        return new HeatedBox(box, modes);
+        return new HeatedBox(box, modes, loop.TimeConstants);
     }
 
     private static HeatedMode? Hotter(HeatedMode? held, HeatedMode mode, bool counts) =>

@@ -3,7 +3,7 @@ namespace WireCheck.States;
 /// <summary>A box in one mode, warm: circuit and heat settled together, as after hours.</summary>
 public sealed class HeatedMode
 {
-    /// <summary>The point as it settled; its corner tells how full the cells are.</summary>
+    /// <summary>The point as it settled, with every load on that comes and goes; its corner tells how full the cells are.</summary>
     public required OperatingPoint Point { get; init; }
 
     /// <summary>Air around the box, °C.</summary>
@@ -15,8 +15,11 @@ public sealed class HeatedMode
     /// <summary>The same by the simple rule, °C.</summary>
     public required double SimpleInsideCelsius { get; init; }
 
-    /// <summary>Heat each part leaves in the box, W, in the order of the wired parts.</summary>
+    /// <summary>Heat each part leaves in the box, W, in the order of the wired parts; on the average where loads come and go.</summary>
     public required double[] PartWatts { get; init; }
+
+    /// <summary>Steady current that heats each conductor as much as its own, A, in the order of the wired conductors: less than its peak where loads pause.</summary>
+    public required double[] ConductorAmps { get; init; }
 
     /// <summary>Temperature of each conductor's metal, °C, in the order of the wired conductors.</summary>
     public required double[] ConductorCelsius { get; init; }

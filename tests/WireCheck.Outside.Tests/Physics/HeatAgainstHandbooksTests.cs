@@ -88,6 +88,15 @@ public sealed class HeatAgainstHandbooksTests
     public void A_single_wire_carries_more_than_the_aircraft_s_bundle_by_its_own_factors(double gauge, double printed) =>
         (Ampacity(gauge, 105, 70) / printed).ShouldBeInRange(1.25, 3.2);
 
+    /// <summary>
+    /// FAA AC 43.13-1B, paragraph 11-69, example 2, read: by figure 11-4a a single 14 AWG in free air, 150 °C above the air of 50 °C, carries 47 A at sea
+    /// level. It is the one point of the figure that the text tells; the curve itself is a picture. A fifth either way: the wire of
+    /// aircraft has a thinner wall than that of vehicles, and its skin counts.
+    /// </summary>
+    [Fact]
+    public void A_single_wire_in_free_air_carries_what_the_aircraft_chart_says() =>
+        (Ampacity(14, 200, 50) / 47).ShouldBeInRange(0.8, 1.2);
+
     /// <summary>Insulation of IEC 60287-2-1 around 4 mm²: T1 = ρ/2π ln(1 + 2 t/d), worked with 5 K m/W, 0.8 mm and 2.6 mm.</summary>
     [Fact]
     public void The_layer_of_the_cable_standard() =>

@@ -20,7 +20,7 @@ public sealed class FolderArrowsTests
         ("Circuit.Wiring", ["Physics", "Quantities", "Knowledge", "Description", "Circuit.Elements", "Circuit"]),
         ("Circuit.Topology", ["Quantities", "Description", "Circuit.Elements", "Circuit", "Circuit.Wiring"]),
         ("Heat", ["Physics", "Quantities", "Knowledge", "Description"]),
-        ("States", ["Quantities", "Knowledge", "Description", "Circuit.Elements", "Circuit", "Circuit.Solving", "Circuit.Wiring", "Heat"]),
+        ("States", ["Physics", "Quantities", "Knowledge", "Description", "Circuit.Elements", "Circuit", "Circuit.Solving", "Circuit.Wiring", "Heat"]),
         (
             "Faults",
             [

@@ -23,7 +23,6 @@ public class ExampleBoxTests
         "fault-not-cleared-in-time w18",
         "fault-not-cleared-in-time w25",
         "fault-not-cleared-in-time w9",
-        "fuse-below-steady-load f-in", // in the heat that w9 makes
         "fuse-over-conductor f-usb",
         "holder-weaker-than-fuse f-cool",
         "inverter-feed-drop inverter", // and at its rated power

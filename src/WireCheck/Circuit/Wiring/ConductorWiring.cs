@@ -18,6 +18,9 @@ public sealed class WiredConductor : WiredPart
         Element = element;
     }
 
+    /// <summary>A step of temperature that hardly changes a resistance, K: less than 1 %.</summary>
+    public const double NoticeableKelvin = 2;
+
     public Conductor Conductor { get; }
 
     /// <summary>Current is positive from <c>from</c> to <c>to</c>.</summary>

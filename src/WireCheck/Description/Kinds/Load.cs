@@ -24,6 +24,9 @@ public sealed class Load : Part
     /// <summary>Part of the time it is on; null means always.</summary>
     public Given<Ratio>? Duty { get; init; }
 
+    /// <summary>How long it stays on at a stretch, which with its duty tells the cycle; null when not told, and then it heats as though always on.</summary>
+    public Given<Duration>? OnFor { get; init; }
+
     /// <summary>Voltages at its own terminals between which it works.</summary>
     public Given<Range<ElectricPotential>>? Window { get; init; }
 
@@ -57,6 +60,7 @@ public sealed class Load : Part
             Resistance = demand == "resistance" ? resistance : null,
             Surge = r.OptionalMap("surge", Surge.Read),
             Duty = r.Optional<Ratio>("duty", Bounds.Share),
+            OnFor = r.Optional<Duration>("on_for"),
             Window = r.Optional<Range<ElectricPotential>>("window"),
             Capacitance = r.Optional<ElectricCapacitance>("capacitance", Bounds.ZeroOrMore),
             Standby = r.Optional<ElectricCurrent>("standby", Bounds.ZeroOrMore),

@@ -15,6 +15,7 @@ internal static class ConductorHeatGathering
     {
         subject.Set(ConductorHeatFacts.TemperatureLimit, context.Library.Insulation[wire.Conductor.Insulation.Value].RatedCelsius);
         int place = PlaceOf(wire, context);
+        subject.SetNumber(ConductorHeatFacts.TimeConstant, context.Heat.TimeConstants[place]);
         foreach (HeatedMode mode in context.Heat.Modes)
         {
             // The air of a state that cannot last is none: only what the conductor itself adds to it counts.
@@ -31,7 +32,8 @@ internal static class ConductorHeatGathering
         }
     }
 
-    private static int PlaceOf(WiredConductor wire, GatherContext context)
+    /// <summary>Place of a conductor among the wired ones.</summary>
+    internal static int PlaceOf(WiredConductor wire, GatherContext context)
     {
         int place = 0;
         foreach (WiredConductor other in context.Wiring.Of<WiredConductor>())
@@ -56,7 +58,7 @@ internal static class ConductorHeatGathering
         WireShape shape = WireShape.Of(wire.Conductor, context.Library);
         double start = warm.ConductorCelsius[place];
         double air = wire.Conductor.Place?.Value == PartPlace.Outside ? warm.AmbientCelsius : warm.InsideCelsius;
-        double steady = warm.Point.Amps(wire.Element);
+        double steady = warm.ConductorAmps[place];
         double ohms = context.Data.OhmsPerMetre(wire.Conductor, 20);
         double ohmsWarm = context.Data.OhmsPerMetre(wire.Conductor, start);
         double loss = start - air > 1 ? steady * steady * ohmsWarm / (start - air) : 0;

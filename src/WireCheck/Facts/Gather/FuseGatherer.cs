@@ -22,8 +22,11 @@ public sealed class FuseGatherer : Gatherer<Fuse>
         subject.Set(facts.Rating, rating);
         subject.Set(facts.UsableRating, rating * (part.AmbientFactor?.Value.DecimalFractions ?? known.Ambient.At(context.HottestInsideCelsius)));
         subject.Set(facts.Volts, Math.Min(part.Volts.Value.Volts, part.Holder?.Volts?.Value.Volts ?? double.MaxValue));
-        (OperatingPoint point, double amps) = JointHeat.Largest(fuse.Element, context);
-        subject.KeepLargest(facts.Current, amps, GatherContext.PlaceOf(point));
+        foreach (OperatingPoint point in context.Box.Steady)
+        {
+            subject.KeepLargest(facts.Current, Math.Abs(point.Amps(fuse.Element)), GatherContext.PlaceOf(point));
+        }
+
         GatherVoltage(fuse, facts, subject, context);
         GatherWeakest(fuse, facts, subject, context);
         FusePlace.Gather(fuse, facts, subject, context);

@@ -44,6 +44,8 @@ public static class EnergyJson
             NumbersJson.Number(json, "mean_amps", run.MeanAmps);
             NumbersJson.Number(json, "end_charge", Finite(run.EndCharge));
             NumbersJson.Number(json, "left_coulombs", Finite(run.LeftCoulombs));
+            NumbersJson.Number(json, "cell_celsius", run.CellCelsius);
+            NumbersJson.Number(json, "inside_celsius", run.InsideCelsius);
             WriteEnd(json, run.End);
             NumbersJson.Number(json, "given_joules", mode.Given);
             NumbersJson.Number(json, "used_joules", mode.Used);

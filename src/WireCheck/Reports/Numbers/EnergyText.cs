@@ -39,13 +39,14 @@ public static class EnergyText
 
     private static void WriteRuns(TextWriter output, IReadOnlyList<ModeEnergy> modes)
     {
-        TextTable table = new("mode", "cells", "", "lasts", "mean current", "left", "used", "lost", "ended by");
+        TextTable table = new("mode", "cells", "", "lasts", "mean current", "left", "used", "lost", "cells at", "ended by");
         foreach (ModeEnergy mode in modes)
         {
             ModeRun run = mode.Run;
             table.Add(
                 run.Mode, run.Condition.Words, Direction(run.Direction), Time(run.Seconds), QuantityText.WithPrefix(Math.Abs(run.MeanAmps), "A"),
-                run.Direction == TrailDirection.Still ? "" : Percent(run.EndCharge), WattHours(mode.Used), WattHours(mode.Lost), EnergyWords.Of(run.End));
+                run.Direction == TrailDirection.Still ? "" : Percent(run.EndCharge), WattHours(mode.Used), WattHours(mode.Lost),
+                QuantityText.WithUnit(Math.Round(run.CellCelsius, 1), "°C"), EnergyWords.Of(run.End));
         }
 
         table.Write(output);

@@ -24,9 +24,11 @@ public static class HeatJson
                 json.WriteString("conductor", wire.Id);
                 json.WriteString("mode", wire.Mode);
                 NumbersJson.Number(json, "amps", wire.Amps);
+                NumbersJson.Number(json, "heating_amps", wire.HeatingAmps);
                 NumbersJson.Number(json, "celsius", wire.Celsius);
                 NumbersJson.Number(json, "limit_celsius", wire.LimitCelsius);
                 NumbersJson.Number(json, "ampacity_amps", wire.Ampacity);
+                NumbersJson.Number(json, "time_constant_seconds", wire.TimeConstant);
                 json.WriteEndObject();
             }
 
@@ -74,6 +76,7 @@ public static class HeatJson
         NumbersJson.Number(json, "amps", joint.Amps);
         NumbersJson.Number(json, "watts", joint.Watts);
         NumbersJson.Number(json, "rise_kelvin", joint.RiseKelvin);
+        NumbersJson.Number(json, "celsius", joint.Celsius);
         NumbersJson.Number(json, "test_amps", joint.TestAmps);
         NumbersJson.Number(json, "new_volts", joint.NewVolts);
         NumbersJson.Number(json, "aged_volts", joint.AgedVolts);

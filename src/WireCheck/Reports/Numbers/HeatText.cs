@@ -50,10 +50,11 @@ public static class HeatText
     private static void WriteConductors(TextWriter output, HeatNumbers heat)
     {
         output.Write("\nConductors, hottest first\n");
-        TextTable table = new("conductor", "in", "current", "temperature", "insulation", "table allows");
+        TextTable table = new("conductor", "in", "current", "heats as", "temperature", "insulation", "table allows", "time constant");
         foreach (ConductorWarmth wire in heat.Conductors)
         {
-            table.Add(wire.Id, wire.Mode, Amps(wire.Amps), Celsius(wire.Celsius), Celsius(wire.LimitCelsius), Amps(wire.Ampacity));
+            table.Add(wire.Id, wire.Mode, Amps(wire.Amps), Amps(wire.HeatingAmps), Celsius(wire.Celsius), Celsius(wire.LimitCelsius), Amps(wire.Ampacity),
+                QuantityText.WithUnit(Math.Round(wire.TimeConstant), "s"));
         }
 
         table.Write(output);
@@ -62,12 +63,13 @@ public static class HeatText
     private static void WriteJoints(TextWriter output, HeatNumbers heat)
     {
         output.Write("\nJoints, most heat first; measure each at the test current: more than twice what a new one drops wants a second look\n");
-        TextTable table = new("part", "joint", "in", "current", "heat", "above its wire", "test", "new", "aged");
+        TextTable table = new("part", "joint", "in", "current", "heat", "above its wire", "in all", "test", "new", "aged");
         foreach (JointNumbers joint in heat.Joints)
         {
             table.Add(
                 joint.Part, joint.Where, joint.Mode, Amps(joint.Amps), Watts(joint.Watts),
                 joint.RiseKelvin is { } rise ? QuantityText.WithUnit(Math.Round(rise, 1), "K") : "",
+                joint.Celsius is { } celsius ? Celsius(celsius) : "",
                 Amps(joint.TestAmps), QuantityText.WithPrefix(joint.NewVolts, "V"), QuantityText.WithPrefix(joint.AgedVolts, "V"));
         }
 
