@@ -117,8 +117,12 @@ public sealed partial class RuntimeAgainstNgspiceTests
         return [.. table.Zip(table.Skip(1), (a, b) => (a.X / 100, b.X / 100, 4 * a.Y, 4 * b.Y))];
     }
 
-    private static OperatingPoint PointOf(SolvedBox box, string mode) =>
-        box.In(mode).Single(p => p.Corner is { Charge: Charge.Nominal, HighestResistance: false });
+    /// <summary>The mode half full, its wires as warm as they settle: the runs are reckoned with them so.</summary>
+    private static OperatingPoint PointOf(SolvedBox box, string mode)
+    {
+        EnergyCondition fresh = EnergyCondition.FreshAndWarm(box);
+        return fresh.Loop(new StateSolver(box.Wiring)).Settle(box.Modes.Single(m => m.Id == mode), fresh.Corner).ShouldNotBeNull().Point;
+    }
 
     /// <summary>Everything between the cells' open-circuit voltage and a terminal, Ω.</summary>
     private static double LoopOhms(SolvedBox box, OperatingPoint point, double volts, double amps) =>

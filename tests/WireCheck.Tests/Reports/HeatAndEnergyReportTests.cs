@@ -20,11 +20,11 @@ public sealed class HeatAndEnergyReportTests
         cells:
           bank: {part: lfp-prismatic-100ah, series: 4, parallel: 1, links: {section: 20 x 2 mm, length: 70 mm}}
         fuses:
-          main: {part: blade, rating: 25 A}
+          main: {part: blade, rating: 30 A}
         ports:
           inlet: {part: charge-inlet-shrouded}
         loads:
-          pump: {power: 200 W, duty: 25 %, on_for: 2 min, window: 10 .. 15 V}
+          pump: {power: 300 W, duty: 25 %, on_for: 2 min, window: 10 .. 15 V}
         chargers:
           mains: {part: mains-14v6-10a, at: inlet}
         joints:
@@ -35,7 +35,7 @@ public sealed class HeatAndEnergyReportTests
           w3: {from: inlet.+, to: main.2, size: 12 AWG, length: 300 mm}
           w4: {from: inlet.-, to: pump.-, size: 12 AWG, length: 300 mm}
         modes:
-          watering: {draws: {pump: 200 W}, for: 2 h}
+          watering: {draws: {pump: 300 W}, for: 2 h}
           overnight: {plugged: [mains]}
         """;
 
@@ -69,7 +69,7 @@ public sealed class HeatAndEnergyReportTests
         JsonElement[] wires = [.. root.GetProperty("conductors").EnumerateArray()];
         wires.Select(w => w.GetProperty("conductor").GetString()).ShouldBe(heat.Conductors.Select(c => c.Id));
         wires[0].GetProperty("celsius").GetDouble().ShouldBe(heat.Conductors[0].Celsius, 1e-6);
-        wires[0].GetProperty("heating_amps").GetDouble().ShouldBeLessThan(wires[0].GetProperty("amps").GetDouble());
+        wires.ShouldContain(w => w.GetProperty("heating_amps").GetDouble() < w.GetProperty("amps").GetDouble() - 1);
         wires[0].GetProperty("time_constant_seconds").GetDouble().ShouldBe(heat.Conductors[0].TimeConstant, 1e-6);
         root.GetProperty("joints").EnumerateArray().Select(j => j.GetProperty("watts").GetDouble()).ShouldBeInOrder(SortDirection.Descending);
         Golden.ShouldMatch(text, Path.Combine("Reports", "Golden", "heat.json"));

@@ -30,6 +30,12 @@ public static class ConductorFacts
     public static readonly Fact Current = Fact.Worst(
         Kind, "current", "A", "Largest steady current it carries, over all modes and corners.");
 
+    public static readonly Fact SameAs = Fact.Word(
+        Kind, "same_as", "The first conductor of those that follow one another, or lie side by side, and are worth and bear the same as this one: it speaks for all; absent for itself.");
+
+    public static readonly Fact Alike = Fact.Names(
+        Kind, "alike", "The conductors it speaks for; absent where another speaks for it.");
+
     public static readonly Fact Ampacity = Fact.Number(
         Kind, "ampacity", "A", "Steady current it may carry, by size, material and insulation, in its bundle and at the ambient it lies in.");
 

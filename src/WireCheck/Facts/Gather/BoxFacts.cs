@@ -48,6 +48,7 @@ public static class BoxFacts
             subjects.Add(subject);
         }
 
+        ConductorRuns.Add(subjects.GetRange(subjects.Count - box.Pack.Conductors.Count, box.Pack.Conductors.Count), context);
         subjects.AddRange(TerminalGatherer.Gather(context));
         FactSubject pack = new(FactCatalogue.PackKind, FactCatalogue.PackKind, box.Pack.Title.Position);
         PackGathering.Gather(pack, context);
