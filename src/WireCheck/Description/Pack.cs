@@ -51,7 +51,7 @@ public sealed class Pack
     /// <summary>Part classes and ratings that sizing may choose; empty means all of the library.</summary>
     public IReadOnlyList<StockPart> StockParts { get; init; } = [];
 
-    /// <summary>Prices, for the parts list; null when none are given.</summary>
+    /// <summary>Prices, for the parts list and for sizing; null when none are given.</summary>
     public CostList? Costs { get; init; }
 
     /// <summary>How far the built box may differ; null when nothing is declared.</summary>
