@@ -8,6 +8,9 @@ public static class QuantityText
     private static readonly (double Factor, string Prefix)[] Prefixes =
         [(1e6, "M"), (1e3, "k"), (1, ""), (1e-3, "m"), (1e-6, "µ"), (1e-9, "n")];
 
+    /// <summary>What is smaller is what solving leaves over, not a reading: a thousandth of the smallest prefix.</summary>
+    private const double Nothing = 1e-12;
+
     /// <summary>
     /// A value in its SI unit as a builder would write it: metres as mm below one, seconds as h or days, shares
     /// as per cent, °C and K without a prefix, everything else with the prefix that fits.
@@ -33,6 +36,11 @@ public static class QuantityText
         }
 
         double rounded = Round(Math.Abs(value), 3);
+        if (rounded < Nothing)
+        {
+            return $"0 {unit}";
+        }
+
         foreach ((double factor, string prefix) in Prefixes)
         {
             // A little under the factor, since 1000 µ rounded can fall short of 1 m by its last bit.

@@ -9,6 +9,15 @@ public static class CellsFacts
 
     public static readonly Fact Parallel = Fact.Number(Kind, "parallel", "", "Cells side by side in each group.");
 
+    public static readonly Fact Balanced = Fact.YesNo(
+        Kind, "balanced", "Whether the cells were brought to one state of charge before they were joined; absent when it is not described.");
+
+    public static readonly Fact Spread = Fact.Number(
+        Kind, "spread", "", "Spread of measured capacity between its cells; absent when it is not described.");
+
+    public static readonly Fact LevellingTime = Fact.Number(
+        Kind, "levelling_time", "s", "Time the BMS takes to level cells a tenth of their charge apart with its balance current; absent where that is not known.");
+
     public static readonly Fact NominalVoltage = Fact.Number(
         Kind, "nominal_voltage", "V", "The chemistry's nominal cell voltage times the groups in series.");
 

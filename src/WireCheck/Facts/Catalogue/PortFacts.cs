@@ -19,9 +19,12 @@ public static class PortFacts
     public static readonly Fact Current = Fact.Worst(Kind, "current", "A", "Largest steady current through it.");
 
     public static readonly Fact FuseRating = Fact.Number(
-        Kind, "fuse_rating", "A", "Smallest rating of a fuse or breaker between the bank and it; absent when there is none.");
+        Kind, "fuse_rating", "A", "Smallest rating of a fuse or breaker between the bank, or the converter that feeds it, and it; absent when there is none.");
 
     public static readonly Fact FuseId = Fact.Word(Kind, "fuse_id", "Id of that fuse or breaker.");
+
+    public static readonly Fact Unfused = Fact.YesNo(
+        Kind, "unfused", "True when the bank, or the converter that feeds it, reaches it with no fuse between.");
 
     public static readonly Fact FuseSharedWith = Fact.Names(
         Kind, "fuse_shared_with", "Other ports that the same fuse feeds with no further fuse between.");

@@ -17,7 +17,7 @@ public sealed class BmsGatherer : Gatherer<Bms>
         subject.Set(BmsFacts.CellCount, (double)part.Series.Value);
         if (Banks.BanksBehind(context, bms) is [{ } bank, ..])
         {
-            subject.Set(BmsFacts.BankSeries, (double)bank.Cells.Series.Value);
+            subject.Set(BmsFacts.BankSeries, (double)context.Stacks.CellsInSeriesAtBms(bank));
         }
 
         subject.SetNumber(BmsFacts.Continuous, part.Continuous.Value.Amperes);

@@ -155,6 +155,8 @@ internal static class CellsCharging
             resistance = Larger(resistance, Spread(side, c => c.Resistance?.Value.Ohms));
         }
 
+        // Cells that were not measured one by one may still be told by their spread.
+        capacity = double.IsNaN(capacity) && cells.Spread is { } spread ? spread.Value.DecimalFractions : capacity;
         subject.SetNumber(CellsChargeFacts.GroupCapacitySpread, capacity);
         subject.SetNumber(CellsChargeFacts.GroupResistanceSpread, resistance);
     }

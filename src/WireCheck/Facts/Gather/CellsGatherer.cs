@@ -20,12 +20,29 @@ public sealed class CellsGatherer : Gatherer<Cells>
         NoteIfAssumed(subject, part, part.Charge.Limit, $"charge limit {Keeping.Words(part.Charge.Limit.Value)}");
         NoteIfAssumed(subject, part, part.Discharge.Limit, $"discharge limit {Keeping.Words(part.Discharge.Limit.Value)}");
         CoverGathering.Add(part, subject, context);
+        AddBalance(bank, subject, context);
         AddCurrents(bank, subject, context);
         AddBms(bank, subject, context);
         AddStrings(bank, subject, context);
         AddSharing(bank, subject, context);
         StackGathering.Add(bank, subject, context);
         CellsCharging.Add(bank, subject, context);
+    }
+
+    private static void AddBalance(WiredBank bank, FactSubject subject, GatherContext context)
+    {
+        Cells cells = bank.Cells;
+        if (cells.Balanced is { } balanced)
+        {
+            subject.Set(CellsFacts.Balanced, balanced.Value);
+        }
+
+        subject.SetNumber(CellsFacts.Spread, cells.Spread?.Value.DecimalFractions);
+        if (Banks.BmsOf(context, bank) is { Bms.BalanceCurrent: { Value.Amperes: > 0 } balancing })
+        {
+            double apart = context.Data.Assumed("unlevelled_share") * cells.Capacity.Value.Coulombs * cells.Parallel.Value;
+            subject.SetNumber(CellsFacts.LevellingTime, apart / balancing.Value.Amperes);
+        }
     }
 
     private static void AddCurrents(WiredBank bank, FactSubject subject, GatherContext context)

@@ -16,7 +16,7 @@ internal static class ChargerCharging
         if (bank is not null)
         {
             AddVoltages(ChargeVoltageFacts.Charger, part.Id, HighestVolts(part), bank, subject, context);
-            subject.SetNumber(ChargeVoltageFacts.Charger.FloatPerCell, PerCell(part.Float?.Value.Volts, bank));
+            subject.SetNumber(ChargeVoltageFacts.Charger.FloatPerCell, PerCell(part.Float?.Value.Volts, bank, context));
             subject.SetWord(ChargerInputFacts.LoopedThrough, LoopedThrough(charger, bank, context));
         }
 
@@ -51,7 +51,7 @@ internal static class ChargerCharging
         ChargeVoltageFacts facts, string sourceId, double? highestVolts, WiredBank bank, FactSubject subject, GatherContext context)
     {
         CellVoltages chemistry = context.Library.Chemistries[bank.Cells.Chemistry.Value].Voltages;
-        subject.SetNumber(facts.VoltagePerCell, PerCell(highestVolts, bank));
+        subject.SetNumber(facts.VoltagePerCell, PerCell(highestVolts, bank, context));
         subject.SetNumber(facts.CellVoltageLimit, bank.Cells.Window.Value.To.Volts);
         subject.SetNumber(facts.CellNominalVoltage, chemistry.Nominal);
         AddBms(facts, bank, subject, context);
@@ -65,8 +65,8 @@ internal static class ChargerCharging
     }
 
     /// <summary>A voltage over the cells in series, V; the last bits are rounded off, so that 18.25 V of five cells is 3.65 V.</summary>
-    private static double? PerCell(double? volts, WiredBank bank) =>
-        volts is { } given ? Math.Round(given / bank.Cells.Series.Value, RoundedDigits) : null;
+    private static double? PerCell(double? volts, WiredBank bank, GatherContext context) =>
+        volts is { } given ? Math.Round(given / context.Stacks.CellsInSeries(bank), RoundedDigits) : null;
 
     private const int RoundedDigits = 9;
 

@@ -18,7 +18,7 @@ public sealed class ChargerGatherer : Gatherer<Charger>
         WiredBank? bank = plus is { } node ? Banks.ChargedFrom(context, node) : null;
         if (bank is not null)
         {
-            subject.Set(ChargerFacts.BankSeries, (double)bank.Cells.Series.Value);
+            subject.Set(ChargerFacts.BankSeries, (double)context.Stacks.CellsInSeries(bank));
         }
 
         NoteIfAssumed(subject, part, part.Voltage, $"voltage {Keeping.Words(part.Voltage.Value)}");

@@ -42,7 +42,7 @@ internal static class ConsumerGathering
         double live = context.Data.Assumed("live_above");
         foreach (OperatingPoint point in context.SteadyPoints())
         {
-            if (point.Solution.Island(ends.FeedPlus) != point.Solution.Island(ends.FeedMinus))
+            if (!JoinedNodes.Are(point, ends.FeedPlus, ends.FeedMinus, context))
             {
                 continue;
             }

@@ -51,7 +51,7 @@ internal static class DiodeCharging
         }
 
         subject.Smallest(ChargeVoltageFacts.Diode.EndCellVoltage, cell, end.Point);
-        subject.SetNumber(DiodeChargeFacts.SourceVoltagePerCell, source.HighestVolts / bank.Cells.Series.Value);
+        subject.SetNumber(DiodeChargeFacts.SourceVoltagePerCell, source.HighestVolts / context.Stacks.CellsInSeries(bank));
         ChargerCharging.AddBms(ChargeVoltageFacts.Diode, bank, subject, context);
     }
 }

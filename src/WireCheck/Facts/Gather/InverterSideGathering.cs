@@ -66,7 +66,7 @@ internal static class InverterSideGathering
             return;
         }
 
-        double series = bank.Cells.Series.Value;
+        double series = context.Stacks.CellsInSeries(bank);
         subject.SetNumber(InverterFacts.BmsCutOff, Banks.BmsOf(context, bank)?.Bms.CellCutoff.Value.From.Volts * series);
         double full = bank.Cells.Window.Value.To.Volts * series;
         double high = subject.Find(ConsumerFacts.Inverter.VoltageHigh.Name)?.Value as double? ?? full;

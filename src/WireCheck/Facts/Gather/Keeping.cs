@@ -70,7 +70,7 @@ internal static class Keeping
     /// <summary>A current in words, small ones in mA or µA.</summary>
     internal static string CurrentWords(double amps) => amps switch
     {
-        < 1e-3 => Words(Math.Round(amps * 1e6, 1), "µA"),
+        < 0.99995e-3 => Words(Math.Round(amps * 1e6, 1), "µA"),
         < 1 => Words(Math.Round(amps * 1e3, 1), "mA"),
         _ => Words(Math.Round(amps, 2), "A"),
     };

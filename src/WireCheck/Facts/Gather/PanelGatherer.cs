@@ -47,7 +47,7 @@ public sealed class PanelGatherer : Gatherer<Panel>
         }
 
         subject.Set(PanelChargeFacts.UnregulatedBank, bank.Part.Id);
-        subject.SetNumber(PanelChargeFacts.OpenCellVoltage, cold.ColdVolts / bank.Cells.Series.Value);
+        subject.SetNumber(PanelChargeFacts.OpenCellVoltage, cold.ColdVolts / context.Stacks.CellsInSeries(bank));
         foreach (OpenBms open in context.Charging.WithBmsOpen)
         {
             if (open.Mode.Id == Modes.ChargingPrefix + source.Id)

@@ -34,7 +34,9 @@ internal static class PortFeed
     /// <summary>Sets the fuse of a port, the ports that share it and the thinnest wire of its own branch.</summary>
     internal static void AddFuse(WiredPort port, FactSubject subject, GatherContext context)
     {
-        if (FuseOf(port, context) is not { FuseId: { } fuse } guard)
+        Guard? found = GuardOf(port, context);
+        subject.Set(PortFacts.Unfused, found is { Unfused: true });
+        if (found is not { Unfused: false, FuseId: { } fuse } guard)
         {
             return;
         }
@@ -44,7 +46,7 @@ internal static class PortFeed
         subject.SetNames(
             PortFacts.FuseSharedWith,
             context.Wiring.Of<WiredPort>()
-                .Where(o => o != port && FuseOf(o, context)?.FuseId == fuse)
+                .Where(o => o != port && GuardOf(o, context)?.FuseId == fuse)
                 .Select(o => o.Part.Id));
         WiredConductor? weakest = Branch(port, fuse, context).MinBy(w => context.Ampacities.Amps(w.Conductor));
         if (weakest is not null)
@@ -71,7 +73,7 @@ internal static class PortFeed
             return false;
         }
 
-        SourcePoint output = context.Sources.First(s => s.PartId == converter.Part.Id);
+        SourcePoint output = OutputOf(converter, context);
         WiredBank? behind = Banks.Feeding(context, converter.InputPlus);
         return converter.EnabledBy is not null || converter.EnableNode is not null
             || IsSwitched(output, port.Plus.A, port.Minus.B, context)
@@ -97,15 +99,28 @@ internal static class PortFeed
             .OfType<WiredConverter>()
             .FirstOrDefault();
 
-    private static Guard? FuseOf(WiredPort port, GatherContext context)
+    private static SourcePoint OutputOf(WiredConverter converter, GatherContext context) =>
+        context.Sources.First(s => s.PartId == converter.Part.Id);
+
+    /// <summary>What guards a port against the bank or the converter that feeds it; null where neither reaches it.</summary>
+    private static Guard? GuardOf(WiredPort port, GatherContext context)
     {
-        if (Banks.Feeding(context, port.Plus.A) is not { } bank)
+        SourcePoint source;
+        if (Banks.Feeding(context, port.Plus.A) is { } bank)
+        {
+            source = Banks.SourceOf(context, bank);
+        }
+        else if (FeedingConverter(port, context) is { } converter)
+        {
+            source = OutputOf(converter, context);
+        }
+        else
         {
             return null;
         }
 
-        Guard guard = context.Guards.Against(Banks.SourceOf(context, bank))[port.Plus.A];
-        return guard is { Reached: true, Unfused: false } ? guard : null;
+        Guard guard = context.Guards.Against(source)[port.Plus.A];
+        return guard.Reached ? guard : null;
     }
 
     /// <summary>Conductors on the shortest way from the port to its fuse, and from its negative to the first bar, shunt or BMS.</summary>

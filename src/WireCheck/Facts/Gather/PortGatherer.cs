@@ -75,8 +75,7 @@ public sealed class PortGatherer : Gatherer<Port>
                 continue;
             }
 
-            bool joined = point.Solution.Island(plus) == point.Solution.Island(minus);
-            double volts = joined ? Math.Abs(point.Volts(plus, minus)) : 0;
+            double volts = JoinedNodes.Are(point, plus, minus, context) ? Math.Abs(point.Volts(plus, minus)) : 0;
             double rise = volts > 1 ? Banks.RiseToEndOfCharge(context.Wiring, point, plus) : 0;
             share = double.IsNaN(share) && volts > 1 ? PortCharging.ShareIntoBurden(port, context) : share;
             subject.Largest(PortFacts.OpenVoltage, volts > 1 ? (volts + rise) * share : volts, point);

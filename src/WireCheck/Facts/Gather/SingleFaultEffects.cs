@@ -22,7 +22,7 @@ internal static class SingleFaultEffects
         foreach (WiredPart part in context.Wiring.Parts)
         {
             if (CannotBeUnplugged(part) && Ends(part, context) is { } ends
-                && Volts(ends, fault.Point) > live && Volts(ends, fault.Whole) <= live)
+                && Volts(ends, fault.Point, context) > live && Volts(ends, fault.Whole, context) <= live)
             {
                 ids.Add(part.Part.Id);
             }
@@ -55,8 +55,8 @@ internal static class SingleFaultEffects
         List<OverVoltage> over = [];
         foreach ((WiredPart part, ConsumerEnds ends, double limit) in SingleFaultGathering.Windowed(context))
         {
-            double volts = Volts((ends.FeedPlus, ends.FeedMinus), fault.Point);
-            if (volts > limit && Volts((ends.FeedPlus, ends.FeedMinus), fault.Whole) <= limit)
+            double volts = Volts((ends.FeedPlus, ends.FeedMinus), fault.Point, context);
+            if (volts > limit && Volts((ends.FeedPlus, ends.FeedMinus), fault.Whole, context) <= limit)
             {
                 over.Add(new OverVoltage(part.Part.Id, volts, limit));
             }
@@ -72,14 +72,24 @@ internal static class SingleFaultEffects
         List<OverVoltage> over = [];
         foreach ((WiredPart part, ConsumerEnds ends, double limit) in SingleFaultGathering.Windowed(context))
         {
-            double volts = Volts((ends.FeedPlus, ends.FeedMinus), lost.Point);
-            if (volts > live && volts + lost.RiseVolts > limit)
+            double volts = VoltsWithoutBattery(lost, ends, context);
+            if (volts > live && volts > limit)
             {
-                over.Add(new OverVoltage(part.Part.Id, volts + lost.RiseVolts, limit));
+                over.Add(new OverVoltage(part.Part.Id, volts, limit));
             }
         }
 
         return over;
+    }
+
+    /// <summary>
+    /// Voltage at a consumer when a source has lost its battery, V. Behind a converter it does not follow the source further up.
+    /// </summary>
+    internal static double VoltsWithoutBattery(LostBattery lost, ConsumerEnds ends, GatherContext context)
+    {
+        double volts = Volts((ends.FeedPlus, ends.FeedMinus), lost.Point, context);
+        bool direct = lost.Point.Solution.Island(ends.FeedPlus) == lost.Point.Solution.Island(ends.FeedMinus);
+        return direct && volts > context.Data.Assumed("live_above") ? volts + lost.RiseVolts : volts;
     }
 
     /// <summary>The bank behind a BMS that does not open, where some source goes over its limit; null where none does.</summary>
@@ -128,8 +138,8 @@ internal static class SingleFaultEffects
     private static bool IsOn(string id, OperatingPoint point) => point.Inputs.Any(i => i.Id == id && i.On);
 
     /// <summary>Voltage between two nodes, V; 0 where nothing joins them.</summary>
-    internal static double Volts((int Plus, int Minus) ends, OperatingPoint point) =>
-        point.Solution.IsFloating(ends.Plus) || point.Solution.IsFloating(ends.Minus) ? 0 : Math.Abs(point.Volts(ends.Plus, ends.Minus));
+    internal static double Volts((int Plus, int Minus) ends, OperatingPoint point, GatherContext context) =>
+        JoinedNodes.Are(point, ends.Plus, ends.Minus, context) ? Math.Abs(point.Volts(ends.Plus, ends.Minus)) : 0;
 
     private static bool CannotBeUnplugged(WiredPart part) => part is WiredInverter or WiredConverter or WiredLoad { Load.At: null };
 

@@ -35,13 +35,13 @@ internal static class SingleFaultGathering
         {
             foreach ((WiredPart part, ConsumerEnds ends, double limit) in consumers)
             {
-                double volts = SingleFaultEffects.Volts((ends.FeedPlus, ends.FeedMinus), lost.Point);
-                double over = volts + lost.RiseVolts - limit;
+                double volts = SingleFaultEffects.VoltsWithoutBattery(lost, ends, context);
+                double over = volts - limit;
                 if (volts > live && over > worst)
                 {
                     worst = over;
                     subject.Set(facts.Load, part.Part.Id);
-                    subject.SetNumber(facts.Voltage, volts + lost.RiseVolts);
+                    subject.SetNumber(facts.Voltage, volts);
                     subject.SetNumber(facts.Limit, limit);
                     subject.Set(facts.Opened, lost.OpenedId);
                     subject.Set(facts.Unknown, unknown);

@@ -34,11 +34,30 @@ public sealed class Stacks
     public int BatteriesInSeries(WiredBank bank)
     {
         WiredBank[] banks = [.. _context.Wiring.Of<WiredBank>()];
-        return Row(bank, banks, upward: true, []) + Row(bank, banks, upward: false, []) - 1;
+        return Row(bank, banks, AllClosed, One, upward: true, []) + Row(bank, banks, AllClosed, One, upward: false, []) - 1;
+
+        static int One(WiredBank bank) => 1;
     }
 
-    /// <summary>Banks in the longest row from one on, itself counted.</summary>
-    private int Row(WiredBank bank, WiredBank[] banks, bool upward, HashSet<string> passed)
+    /// <summary>Cells in series in the longest row that a bank stands in; packs joined end to end count together.</summary>
+    public int CellsInSeries(WiredBank bank) => CellsInSeries(bank, AllClosed);
+
+    /// <summary>The same on the cell side of every BMS: what one BMS has to watch over.</summary>
+    public int CellsInSeriesAtBms(WiredBank bank) => CellsInSeries(bank, CellSide);
+
+    private int CellsInSeries(WiredBank bank, CellLevels levels)
+    {
+        WiredBank[] banks = [.. _context.Wiring.Of<WiredBank>()];
+        return banks.Length == 1
+            ? Cells(bank)
+            : Row(bank, banks, levels, Cells, upward: true, []) + Row(bank, banks, levels, Cells, upward: false, []) - Cells(bank);
+    }
+
+    private static int Cells(WiredBank bank) => bank.Cells.Series.Value;
+
+    /// <summary>What the banks in the longest row from one on weigh together, itself counted.</summary>
+    private int Row(
+        WiredBank bank, WiredBank[] banks, CellLevels levels, Func<WiredBank, int> weight, bool upward, HashSet<string> passed)
     {
         if (!passed.Add(bank.Part.Id))
         {
@@ -50,14 +69,14 @@ public sealed class Stacks
         foreach (WiredBank next in banks)
         {
             if (!passed.Contains(next.Part.Id)
-                && AllClosed.Joined(end, _context.Wiring.Node(next.Part.Id, upward ? "-" : "+")))
+                && levels.Joined(end, _context.Wiring.Node(next.Part.Id, upward ? "-" : "+")))
             {
-                longest = Math.Max(longest, Row(next, banks, upward, passed));
+                longest = Math.Max(longest, Row(next, banks, levels, weight, upward, passed));
             }
         }
 
         passed.Remove(bank.Part.Id);
-        return longest + 1;
+        return longest + weight(bank);
     }
 
     /// <summary>A way that neither limits nor directs the current.</summary>
