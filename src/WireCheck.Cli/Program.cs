@@ -44,6 +44,12 @@ internal static class Program
             return (ExitCode)parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
         }
 
+        if (arguments.Length == 0)
+        {
+            Terminal.Complain($"{Report.ToolName}: nothing was asked. Judge a description: {Report.ToolName} check box.yaml. All commands: {Report.ToolName} --help");
+            return ExitCode.WrongInput;
+        }
+
         List<string> errors = [.. UnknownOptions(parsed), .. parsed.Errors.Select(error => error.Message)];
         if (errors.Count > 0)
         {

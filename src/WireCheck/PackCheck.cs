@@ -1,5 +1,6 @@
 using WireCheck.Description;
 using WireCheck.Drawing;
+using WireCheck.Edits;
 using WireCheck.Facts;
 using WireCheck.Facts.Catalogue;
 using WireCheck.Facts.Gather;
@@ -46,7 +47,7 @@ public sealed class PackCheck(Func<Pack, GatherContext> solve)
     {
         Task<RuleSetLibrary> rules = Task.Run(PrepareRules, stop);
         EarlyReadResult description = PackReader.ReadEarly(file, text, LibraryClasses.Embedded);
-        CheckOutcome? outcome = description.Pack is { } pack ? Judge(file, pack, options, rules, stop) : null;
+        CheckOutcome? outcome = description.Pack is { } pack ? Judge(file, text, pack, options, rules, stop) : null;
         IReadOnlyList<Problem> wrong = description.AllProblems();
         return outcome is null || wrong.Count > 0 ? new CheckOutcome(null, wrong) : outcome;
     }
@@ -62,12 +63,12 @@ public sealed class PackCheck(Func<Pack, GatherContext> solve)
         Pack? pack = YamlReader.ReadMap(description.File, description.Text, YamlLimits.Default, problems) is { } root
             ? PackReader.ReadTree(description.File, TreeEdit.Apply(root, edits), problems)
             : null;
-        return pack is null ? Wrong(problems) : Judge(description.File, pack, new CheckOptions(description.Folder, today), rules, default);
+        return pack is null ? Wrong(problems) : Judge(description.File, description.Text, pack, new CheckOptions(description.Folder, today), rules, default);
     }
 
     private static CheckOutcome Wrong(ProblemList problems) => new(null, problems.InOrder());
 
-    private CheckOutcome Judge(string file, Pack pack, CheckOptions options, Task<RuleSetLibrary> rules, CancellationToken stop)
+    private CheckOutcome Judge(string file, string text, Pack pack, CheckOptions options, Task<RuleSetLibrary> rules, CancellationToken stop)
     {
         ProblemList problems = new();
         IReadOnlyList<RuleSet> sets = FindSets(pack, options.Folder, rules.GetAwaiter().GetResult(), problems);
@@ -84,6 +85,7 @@ public sealed class PackCheck(Func<Pack, GatherContext> solve)
         return problems.IsEmpty
             ? new CheckOutcome(new Report(file, pack.Title.Value, findings, facts, Cautions.Read())
             {
+                Text = new Lazy<DescriptionEdits>(() => DescriptionEdits.Of(file, text)),
                 Drawing = new Lazy<PlacedDrawing>(() => WiringDrawing.Of(pack, facts)),
                 MakePages = new Lazy<IReadOnlyList<NumbersPage>>(() => BoxPages.Of(box)),
                 MakePlots = new Lazy<IReadOnlyList<ReportPlot>>(() => BoxPages.PlotsOf(box, facts)),

@@ -142,6 +142,45 @@ public sealed class CheckCommandTests : IDisposable
         run.ShouldShowNoTrace();
     }
 
+    [Fact]
+    public void Mending_writes_the_file_in_place_tells_each_change_and_ends_as_the_second_check_does()
+    {
+        string text = "\uFEFF" + Box.Replace("\n", "\r\n", StringComparison.Ordinal) + "rules: [./mine.yaml]\r\n";
+        Write("box.yaml", text);
+        Write("mine.yaml", """
+            - id: box-is-small
+              for: cells
+              severity: fault
+              title: A box is small
+              require: it.series == 8
+              says: "{{ it.id }} is small."
+              mend: Take more.
+              edit: {key: series, value: 8}
+              why: It is small.
+              source: {work: Nobody, standing: from memory}
+            """);
+
+        ProgramRun run = ProgramRun.In(_folder, "check", "box.yaml", "--mend");
+
+        run.Errors.ShouldBe("box.yaml:5:44: bank series: 4 becomes 8 (box-is-small)\nbox.yaml: 1 value written, 0 findings left\n");
+        run.Output.ShouldContain("PASSES");
+        run.Code.ShouldBe(0);
+        File.ReadAllBytes(Path.Combine(_folder, "box.yaml"))
+            .ShouldBe(System.Text.Encoding.UTF8.GetBytes(text.Replace("series: 4", "series: 8", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void A_description_that_is_wrong_is_not_mended()
+    {
+        string text = Box + "fuse: {}\n";
+        Write("box.yaml", text);
+
+        ProgramRun run = ProgramRun.In(_folder, "check", "box.yaml", "--mend");
+
+        run.Code.ShouldBe(2);
+        File.ReadAllText(Path.Combine(_folder, "box.yaml")).ShouldBe(text);
+    }
+
     private void Write(string name, string text)
     {
         string file = Path.Combine(_folder, name);

@@ -41,12 +41,17 @@ internal static class CheckCommand
         HelpName = "FILE",
     };
 
+    private static readonly Option<bool> Mend = new("--mend")
+    {
+        Description = "Write the values that findings offer into the descriptions, and judge what is left.",
+    };
+
     /// <summary>The command, over a front door.</summary>
     internal static Command Make(PackCheck check)
     {
         Format.AcceptOnlyFromAmong([.. ReportFormats.All]);
         FailOn.AcceptOnlyFromAmong([.. SeverityWords.All]);
-        Command command = new("check", "Judge one or more descriptions.") { Files, Format, Template, Out, FailOn, Today };
+        Command command = new("check", "Judge one or more descriptions.") { Files, Format, Template, Out, FailOn, Today, Mend };
         command.SetAction(parsed => (int)Run(check, parsed));
         return command;
     }
@@ -106,7 +111,10 @@ internal static class CheckCommand
                 continue;
             }
 
-            CheckOutcome outcome = check.Check(file, text, new CheckOptions(DescriptionFile.FolderOf(file), today));
+            CheckOptions options = new(DescriptionFile.FolderOf(file), today);
+            CheckOutcome outcome = parsed.GetValue(Mend)
+                ? Mended.Write(new PackMending(check).Mend(file, text, options), file, text, unreadable)
+                : check.Check(file, text, options);
             foreach (Problem problem in outcome.Problems)
             {
                 Terminal.Complain(problem.ToString());
@@ -124,6 +132,6 @@ internal static class CheckCommand
             Terminal.Complain(problem.ToString());
         }
 
-        return (reports, wrong);
+        return (reports, wrong || !unreadable.IsEmpty);
     }
 }

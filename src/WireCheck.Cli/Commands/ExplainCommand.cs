@@ -46,7 +46,9 @@ internal static class ExplainCommand
         }
         else if (!Explainer.TryExplain(parsed.GetValue(Name)!, output, Terminal.Style(), out string? nearest))
         {
-            string hint = nearest is null ? "" : $"; did you mean '{nearest}'?";
+            string hint = nearest is null
+                ? $"; {Report.ToolName} explain --list names the rules, explain --facts the facts, and a part class has the name that part: gives"
+                : $"; did you mean '{nearest}'?";
             Terminal.Complain($"{Report.ToolName}: '{parsed.GetValue(Name)}' is no rule, fact or part class{hint}");
             return ExitCode.WrongInput;
         }

@@ -34,6 +34,12 @@ internal static class RulePage
         layout.Heading("What it says and what to do");
         layout.Paragraph(2, "Says:", rule.Says.Text);
         layout.Paragraph(2, "Do:", rule.Mend.Text);
+        foreach (RuleEdit edit in rule.Edits)
+        {
+            string where = edit.When is null ? "" : $", when {edit.When.Text}";
+            layout.Paragraph(2, "check --mend writes", $"{edit.Key} of {edit.Part?.Text ?? "it"}: {edit.Value.Text}{where}");
+        }
+
         layout.Heading("Source");
         layout.Paragraph(2, "", rule.Source.ToString());
         WriteSettings(layout, rule);
@@ -84,6 +90,11 @@ internal static class RulePage
         yield return rule.Require.Compiled.Uses;
         yield return rule.Says.Compiled.Uses;
         yield return rule.Mend.Compiled.Uses;
+        foreach (RuleEdit edit in rule.Edits)
+        {
+            yield return edit.Value.Compiled.Uses;
+        }
+
         foreach (GradedSeverity grade in rule.Graded)
         {
             yield return grade.When.Compiled.Uses;

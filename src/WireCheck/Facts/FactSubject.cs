@@ -6,7 +6,7 @@ namespace WireCheck.Facts;
 public sealed class FactSubject(string kind, string id, Position position)
 {
     private readonly Dictionary<string, FactValue> _values = new(StringComparer.Ordinal);
-    private readonly List<string> _assumed = [];
+    private readonly List<Assumption> _assumed = [];
 
     /// <summary>Kind of part, or "pack".</summary>
     public string Kind { get; } = kind;
@@ -17,7 +17,23 @@ public sealed class FactSubject(string kind, string id, Position position)
     public Position Position { get; } = position;
 
     /// <summary>Values that the builder left out and a part class or a named assumption gave, in words.</summary>
-    public IReadOnlyList<string> Assumed => _assumed;
+    public IReadOnlyList<Assumption> Assumed => _assumed;
+
+    /// <summary>The assumptions that decide one of some facts, in words.</summary>
+    /// <param name="facts">Names of facts.</param>
+    public IReadOnlyList<string> AssumedFor(IReadOnlyCollection<string> facts)
+    {
+        List<string> words = [];
+        foreach (Assumption assumption in _assumed)
+        {
+            if (assumption.BearsOn.Length == 0 || Array.Exists(assumption.BearsOn, facts.Contains))
+            {
+                words.Add(assumption.Words);
+            }
+        }
+
+        return words;
+    }
 
     /// <summary>All facts, by name.</summary>
     public IReadOnlyDictionary<string, FactValue> Values => _values;
@@ -47,11 +63,13 @@ public sealed class FactSubject(string kind, string id, Position position)
     }
 
     /// <summary>Notes an assumption that bears on this part; the same words are kept once.</summary>
-    public void Assume(string words)
+    /// <param name="words">What is assumed.</param>
+    /// <param name="bearsOn">Names of the facts that it decides; a finding that rests on none of them does not tell it. With none named, all tell it.</param>
+    public void Assume(string words, params string[] bearsOn)
     {
-        if (!_assumed.Contains(words))
+        if (!_assumed.Exists(a => a.Words == words))
         {
-            _assumed.Add(words);
+            _assumed.Add(new Assumption(words, bearsOn));
         }
     }
 

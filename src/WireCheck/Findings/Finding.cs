@@ -39,4 +39,8 @@ public sealed record Finding(
     string Why,
     Source Source,
     IReadOnlyList<string> Assumed,
-    Waived? Waived);
+    Waived? Waived)
+{
+    /// <summary>Values of the description that would mend it; empty where the mend is no value.</summary>
+    public IReadOnlyList<OfferedEdit> Edits { get; init; } = [];
+}

@@ -71,8 +71,11 @@ public sealed record FindingList(
         judgement.Subject.Position,
         judgement.Rule.Why,
         judgement.Rule.Source,
-        judgement.Subject.Assumed,
-        waived);
+        judgement.Subject.AssumedFor([.. judgement.Values.Select(v => v.Name)]),
+        waived)
+    {
+        Edits = judgement.Edits,
+    };
 
     /// <summary>
     /// One margin per rule: the same limit is not told for every conductor of a box. Ties go to the first rule.

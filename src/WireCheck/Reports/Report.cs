@@ -1,4 +1,5 @@
 using WireCheck.Drawing;
+using WireCheck.Edits;
 using WireCheck.Facts;
 using WireCheck.Findings;
 using WireCheck.Reports.Pages;
@@ -17,6 +18,9 @@ public sealed record Report(
 {
     /// <summary>The wiring drawing, made when a report asks for it; null when there is none.</summary>
     public Lazy<PlacedDrawing>? Drawing { get; init; }
+
+    /// <summary>The description's text, ready for the edits that findings offer; null when it is not at hand.</summary>
+    public Lazy<DescriptionEdits>? Text { get; init; }
 
     /// <summary>What the studies computed, made when a report asks for it.</summary>
     public IReadOnlyList<NumbersPage> Pages => _pages?.Value ?? [];

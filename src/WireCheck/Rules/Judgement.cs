@@ -28,6 +28,9 @@ public sealed record Judgement(
 {
     /// <summary>By how much it fails, where the requirement is a comparison of two positive numbers; null otherwise.</summary>
     public Margin? Failed { get; init; }
+
+    /// <summary>Values of the description that would mend it; empty where the mend is no value.</summary>
+    public IReadOnlyList<OfferedEdit> Edits { get; init; } = [];
 }
 
 /// <summary>A subject that a rule could not judge, because facts have no value.</summary>
@@ -42,8 +45,15 @@ public sealed record Undecided(Rule Rule, FactSubject Subject, IReadOnlyList<str
 /// <param name="Used">The side that must be the smaller.</param>
 /// <param name="Limit">The side that must be the larger.</param>
 /// <param name="Unit">Unit of both, or null when it is not known.</param>
-public sealed record Margin(Rule Rule, FactSubject Subject, double Used, double Limit, string? Unit)
+/// <param name="Floor">The limit is one that must be reached, not kept under: the requirement is written with &gt; or &gt;=.</param>
+public sealed record Margin(Rule Rule, FactSubject Subject, double Used, double Limit, string? Unit, bool Floor = false)
 {
+    /// <summary>What is found: the left side of the requirement.</summary>
+    public double Value => Floor ? Limit : Used;
+
+    /// <summary>What it must keep under or reach: the right side.</summary>
+    public double Bound => Floor ? Used : Limit;
+
     /// <summary>Share of the limit that is used: 0 to 1 where it passes, above where it fails.</summary>
     public double Share => Used / Limit;
 }

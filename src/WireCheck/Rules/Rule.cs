@@ -45,6 +45,9 @@ public sealed class Rule
     /// <summary>What to do about it.</summary>
     public required RuleWords Mend { get; init; }
 
+    /// <summary>The mend as values of the description, where it is one; each is offered when its condition holds.</summary>
+    public IReadOnlyList<RuleEdit> Edits { get; init; } = [];
+
     /// <summary>Why it matters.</summary>
     public required string Why { get; init; }
 

@@ -110,7 +110,7 @@ public sealed class RuleEngine
         bool passes = comparison.EqualPasses ? used <= limit : used < limit;
         if (used > 0 && double.IsFinite(limit))
         {
-            margin = new Margin(rule, subject, used, limit, comparison.Unit);
+            margin = new Margin(rule, subject, used, limit, comparison.Unit, comparison.Floor);
             if (passes)
             {
                 _margins.Add(margin);
@@ -140,7 +140,26 @@ public sealed class RuleEngine
         string message = OneLine(_sandbox.Render(rule.Says.Compiled.Template));
         string mend = OneLine(_sandbox.Render(rule.Mend.Compiled.Template));
         List<JudgedValue> values = ValuesOf(uses, subject);
-        return new Judgement(rule, subject, severity, message, mend, values, values.FirstOrDefault(v => v.Place is not null)?.Place);
+        return new Judgement(rule, subject, severity, message, mend, values, values.FirstOrDefault(v => v.Place is not null)?.Place)
+        {
+            Edits = EditsOf(rule, subject),
+        };
+    }
+
+    private List<OfferedEdit> EditsOf(Rule rule, FactSubject subject)
+    {
+        List<OfferedEdit> edits = [];
+        foreach (RuleEdit edit in rule.Edits)
+        {
+            if (edit.When is null || IsTrue(edit.When.Compiled))
+            {
+                string own = subject.Kind == FactVocabulary.PackKind ? "" : subject.Id;
+                string part = edit.Part is null ? own : OneLine(_sandbox.Render(edit.Part.Compiled.Template));
+                edits.Add(new OfferedEdit(part, edit.Key, OneLine(_sandbox.Render(edit.Value.Compiled.Template)), edit.Safer));
+            }
+        }
+
+        return edits;
     }
 
     private List<JudgedValue> ValuesOf(List<ExpressionUses> uses, FactSubject subject)

@@ -56,6 +56,9 @@ internal sealed class RuleFields
         }
     }
 
+    /// <summary>The items of a list, a single mapping as the only item, or nothing when the key is not there.</summary>
+    internal IReadOnlyList<YamlNode> OneOrMore(string key) => _map.Find(key) is YamlMap single ? [single] : Items(key);
+
     /// <summary>The <c>source</c> mapping, or null with problems noted.</summary>
     internal Source? Source()
     {

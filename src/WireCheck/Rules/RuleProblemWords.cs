@@ -56,6 +56,11 @@ internal static class RuleProblemWords
 
     internal static string Missing(string what, string key) => $"{what} has no '{key}'";
 
+    internal static string BadEditKey(string key) =>
+        $"'{key}' is no key of a description; write the keys down to the value with dots between, such as holder.rating";
+
+    internal static string UnknownSafer(string word) => $"'{word}' is neither larger nor smaller";
+
     internal static string UnknownKey(string key, IEnumerable<string> known) => $"'{key}' is no key here{Nearest(key, known)}";
 
     internal static string WantsMapping(string what, YamlNode got) => $"{what} must be a mapping of keys to values; it is {got.InWords}";

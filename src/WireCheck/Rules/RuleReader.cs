@@ -10,7 +10,7 @@ internal sealed partial class RuleReader(
     string setName, FactVocabulary vocabulary, IReadOnlyDictionary<string, RuleSetting> settings, ProblemList problems)
 {
     private static readonly string[] RuleKeys =
-        ["id", "for", "severity", "severity_when", "title", "when", "require", "says", "mend", "why", "source", "related"];
+        ["id", "for", "severity", "severity_when", "title", "when", "require", "says", "mend", "edit", "why", "source", "related"];
 
     private readonly Dictionary<string, Position> _seen = new(StringComparer.Ordinal);
 
@@ -74,6 +74,7 @@ internal sealed partial class RuleReader(
             Require = new RuleExpression(require, names),
             Says = new RuleWords(says, names),
             Mend = new RuleWords(mend, names),
+            Edits = [.. fields.OneOrMore("edit").Select(n => RuleEditReader.Read(n, names, problems)).OfType<RuleEdit>()],
             Why = why.Text.Trim(),
             Source = source,
             Related = [.. fields.Items("related").OfType<YamlScalar>().Select(s => s.Text)],

@@ -67,6 +67,13 @@ internal sealed partial class RuleSetReader(FactVocabulary vocabulary, Func<stri
             rule.Require.Compile(problems);
             rule.Says.Compile(problems);
             rule.Mend.Compile(problems);
+            foreach (RuleEdit edit in rule.Edits)
+            {
+                edit.When?.Compile(problems);
+                edit.Part?.Compile(problems);
+                edit.Value.Compile(problems);
+            }
+
             foreach (GradedSeverity grade in rule.Graded)
             {
                 grade.When.Compile(problems);

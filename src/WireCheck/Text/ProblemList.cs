@@ -17,6 +17,9 @@ public sealed class ProblemList
     /// <summary>Notes a problem that is already put in words.</summary>
     public void Add(Problem problem) => _problems.Add(problem);
 
+    /// <summary>Takes a problem back that another one explains.</summary>
+    public void Withdraw(Problem problem) => _problems.Remove(problem);
+
     /// <summary>All problems, in the order of the file.</summary>
     public IReadOnlyList<Problem> InOrder() =>
         [.. _problems.OrderBy(p => p.Position).ThenBy(p => p.Message, StringComparer.Ordinal)];

@@ -60,6 +60,7 @@ public sealed class FolderArrowsTests
             ]),
         ("Rules", ["Text", "Quantities", "Knowledge", "Facts"]),
         ("Findings", ["Text", "Knowledge", "Description", "Facts", "Rules"]),
+        ("Mending", ["Quantities", "Edits", "Rules", "Findings"]),
         (
             "Numbers",
             [
@@ -76,12 +77,12 @@ public sealed class FolderArrowsTests
         ("Sizing", ["Text", "Quantities", "Knowledge", "Description", "Facts", "Facts.Gather", "Rules", "Findings"]),
         ("Comparing", ["Quantities", "Description", "Facts", "Rules", "Findings"]),
         ("Drawing", ["Quantities", "Description"]),
-        ("Reports", ["Text", "Quantities", "Knowledge", "Switching", "Facts", "Facts.Catalogue", "Rules", "Findings", "Numbers", "Standby", "Energy", "Drawing", "Comparing", "Sheets", "Sizing"]),
+        ("Reports", ["Text", "Edits", "Quantities", "Knowledge", "Switching", "Facts", "Facts.Catalogue", "Rules", "Findings", "Numbers", "Standby", "Energy", "Drawing", "Comparing", "Sheets", "Sizing"]),
         ("Explaining", ["Text", "Knowledge", "Facts", "Facts.Catalogue", "Rules", "Reports"]),
         (
             FrontDoors,
             [
-                "Text", "Quantities", "Knowledge", "Description", "Circuit.Wiring", "States", "Facts", "Facts.Catalogue", "Facts.Gather",
+                "Text", "Mending", "Quantities", "Knowledge", "Description", "Circuit.Wiring", "States", "Facts", "Facts.Catalogue", "Facts.Gather",
                 "Rules", "Findings", "Switching", "Standby", "Charging", "Faults", "Energy", "Numbers", "Comparing", "Sheets", "Drawing", "Reports", "Edits", "Sizing",
             ]),
     ];

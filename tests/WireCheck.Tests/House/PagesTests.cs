@@ -1,5 +1,8 @@
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
+using WireCheck.Reports.Templates;
+using WireCheck.Reports.Text;
+using WireCheck.Text;
 
 namespace WireCheck.Tests.House;
 
@@ -20,6 +23,21 @@ public sealed partial class PagesTests
         paths.Length.ShouldBe(2);
         paths.Append("tests/run").ShouldAllBe(path => SourceTree.Has(path));
     }
+
+    [Fact]
+    public void The_finding_that_the_readme_quotes_is_in_the_report_word_for_word()
+    {
+        const string example = "examples/first-draft-12v.yaml";
+        CheckOutcome outcome = PackCheck.Standard.Check(example, SourceTree.Read(example), new CheckOptions(null, new DateOnly(2027, 1, 1)));
+        string report = ReportTemplate.Own(TemplateTarget.Text).Write([outcome.Report!], TextStyle.Piped, new ProblemList())!;
+        string[] quoted = [.. Readme.Split('\n').SkipWhile(l => !l.StartsWith("    DANGER ", StringComparison.Ordinal)).TakeWhile(l => l.StartsWith("    ", StringComparison.Ordinal))];
+
+        quoted.Length.ShouldBeGreaterThan(3);
+        Words(report).ShouldContain(Words(string.Join('\n', quoted)));
+    }
+
+    /// <summary>Without line breaks, which depend on the width.</summary>
+    private static string Words(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 
     [Fact]
     public void Every_path_that_a_page_names_exists()

@@ -23,6 +23,7 @@ internal static class SampleReport
           require: it.current <= it.ampacity
           says: "{{ it.id }} ({{ it.size }}) carries {{ it.current | amps }} in {{ it.current_mode }}; good for {{ it.ampacity | amps }}."
           mend: A larger size, or two in parallel on lugs that are made for it, run together in the same loom and of the same length.
+          edit: {key: size, value: 6 AWG, safer: larger}
           why: Insulation ages faster above its rating.
           source: {work: 33 CFR 183.425, clause: Table 5, standing: published}
         - id: conductor-drop
@@ -108,7 +109,7 @@ internal static class SampleReport
 
         if (id == "w1")
         {
-            subject.Assume("insulation of 105 °C, from the defaults");
+            subject.Assume("insulation of 105 °C, from the defaults", "ampacity");
             subject.Set(Bench.Chain, (List<string>)["main", "k-inv"]);
         }
 

@@ -14,6 +14,7 @@ internal sealed partial class MapReader
     private readonly IReadOnlyList<Layer> _layers;
     private readonly string _path;
     private readonly KeyShape _shape;
+    private List<(string Key, Problem Problem)>? _missing;
 
     private MapReader(ReadContext context, IReadOnlyList<Layer> layers, string path, KeyShape shape)
     {
@@ -128,6 +129,19 @@ internal sealed partial class MapReader
             foreach (YamlEntry entry in layer.Map.Entries.Where(e => !_shape.Keys.Contains(e.Key.Text)))
             {
                 _context.Problems.Add(entry.Key.Position, InputMessages.UnknownKey(subject, entry.Key.Text, _shape.Keys));
+                WithdrawMissing(NearestName.Find(entry.Key.Text, _shape.Keys));
+            }
+        }
+    }
+
+    /// <summary>A misspelt key is told as such, and not as missing too.</summary>
+    private void WithdrawMissing(string? meant)
+    {
+        foreach ((string key, Problem problem) in _missing ?? [])
+        {
+            if (key == meant)
+            {
+                _context.Problems.Withdraw(problem);
             }
         }
     }
@@ -175,6 +189,8 @@ internal sealed partial class MapReader
         string message = Section == SectionNames.Conductors && key is "insulation" or "ends"
             ? InputMessages.MissingForAll(Id, words, key, example)
             : InputMessages.Missing(Id, words, Path(key), example, hasClasses);
-        _context.Problems.Add(Position, message);
+        Problem problem = new(Position, message);
+        _context.Problems.Add(problem);
+        (_missing ??= []).Add((key, problem));
     }
 }

@@ -23,6 +23,7 @@ public sealed class OvercurrentFacts : FactGroup
         WeakestAmpacity = Number("weakest_ampacity", "A", "Ampacity of that conductor, as laid and at the box's inside temperature.");
         NextStandardRating = Number("next_standard_rating", "A", "Smallest standard rating that is not below weakest_ampacity.");
         LargestRatingThatFits = Number("largest_rating_that_fits", "A", "Largest standard rating that is not above weakest_ampacity; absent when there is none.");
+        NextRating = Number("next_rating", "A", "Smallest rating above its own in which its class is made; absent when there is none.");
         SizeNeeded = Word("size_needed", "Smallest size, in the system of weakest_size, whose ampacity in the same place reaches the rating.");
         AlsoOver = Names("also_over", "Other downstream conductors and leads whose ampacity is below the rating, lowest first, each in words with its size and ampacity.");
         Reset = Word("reset", "How a breaker is closed again: manual or auto; absent for a fuse.");
@@ -72,6 +73,8 @@ public sealed class OvercurrentFacts : FactGroup
     public Fact NextStandardRating { get; }
 
     public Fact LargestRatingThatFits { get; }
+
+    public Fact NextRating { get; }
 
     public Fact SizeNeeded { get; }
 

@@ -24,12 +24,12 @@ public sealed class BmsGatherer : Gatherer<Bms>
         subject.SetNumber(BmsFacts.ChargeContinuous, (part.ChargeContinuous ?? part.Continuous).Value.Amperes);
         subject.SetNumber(BmsFacts.TripCurrent, part.Trip.Current.Value.Amperes);
         subject.SetNumber(BmsFacts.TripAfter, part.Trip.After.Value.Seconds);
-        NoteIfAssumed(subject, part, part.Continuous, $"continuous current {Keeping.Words(part.Continuous.Value)}");
-        NoteIfAssumed(subject, part, part.Trip.Current, $"trip current {Keeping.Words(part.Trip.Current.Value)}");
+        NoteIfAssumed(subject, part, part.Continuous, $"continuous current {Keeping.Words(part.Continuous.Value)}", "continuous");
+        NoteIfAssumed(subject, part, part.Trip.Current, $"trip current {Keeping.Words(part.Trip.Current.Value)}", "trip_current");
         if (part.RecloseOnCharge is { } recloses)
         {
             subject.Set(BmsChargeFacts.RecloseOnCharge, recloses.Value);
-            NoteIfAssumed(subject, part, recloses, "closing again when a charger comes");
+            NoteIfAssumed(subject, part, recloses, "closing again when a charger comes", "recloses_on_charge");
         }
 
         SenseGuards.Gather(part, subject);

@@ -17,8 +17,8 @@ public sealed class CellsGatherer : Gatherer<Cells>
         subject.SetNumber(CellsFacts.NominalVoltage, Banks.NominalVolts(context, part));
         subject.SetNumber(CellsFacts.ChargeLimit, part.Charge.Limit.Value.Amperes);
         subject.SetNumber(CellsFacts.DischargeLimit, part.Discharge.Limit.Value.Amperes);
-        NoteIfAssumed(subject, part, part.Charge.Limit, $"charge limit {Keeping.Words(part.Charge.Limit.Value)}");
-        NoteIfAssumed(subject, part, part.Discharge.Limit, $"discharge limit {Keeping.Words(part.Discharge.Limit.Value)}");
+        NoteIfAssumed(subject, part, part.Charge.Limit, $"charge limit {Keeping.Words(part.Charge.Limit.Value)}", "charge_limit");
+        NoteIfAssumed(subject, part, part.Discharge.Limit, $"discharge limit {Keeping.Words(part.Discharge.Limit.Value)}", "discharge_limit");
         CoverGathering.Add(part, subject, context);
         AddBalance(bank, subject, context);
         AddCurrents(bank, subject, context);

@@ -31,7 +31,7 @@ internal static class ChargerCharging
                 subject.SetNumber(ChargerInputFacts.OpenCircuitRise, cold.RisePerKelvin);
                 if (cold.RiseAssumed)
                 {
-                    subject.Assume(FormattableString.Invariant($"open-circuit rise {cold.RisePerKelvin * 100:0.###} %/K taken from the library"));
+                    subject.Assume(FormattableString.Invariant($"open-circuit rise {cold.RisePerKelvin * 100:0.###} %/K taken from the library"), "input_open_voltage_cold");
                 }
             }
         }

@@ -21,7 +21,7 @@ public sealed class ChargerGatherer : Gatherer<Charger>
             subject.Set(ChargerFacts.BankSeries, (double)context.Stacks.CellsInSeries(bank));
         }
 
-        NoteIfAssumed(subject, part, part.Voltage, $"voltage {Keeping.Words(part.Voltage.Value)}");
+        NoteIfAssumed(subject, part, part.Voltage, $"voltage {Keeping.Words(part.Voltage.Value)}", "voltage", "voltage_per_cell", "end_cell_voltage", "without_battery_voltage");
         ChargerCharging.Add(charger, bank, subject, context);
         ChargerInput.Add(charger, subject, context);
         SingleFaultGathering.AddLostBattery(charger, LostBatteryFacts.Charger, subject, context);

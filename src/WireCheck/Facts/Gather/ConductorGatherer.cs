@@ -41,7 +41,7 @@ public sealed class ConductorGatherer : Gatherer<Conductor>
         SenseGuards.Gather(wire, subject, context);
         SingleFaultGathering.AddCaseTouch(wire, subject, context);
         GatherSizeNeeded(part, subject, context);
-        NoteIfAssumed(subject, part, part.Insulation, "insulation");
+        NoteIfAssumed(subject, part, part.Insulation, "insulation", "ampacity", "temperature_limit", "size_needed", "fault_heat_share", "fault_temperature_limit", "short_margin", "worst_margin", "insulation");
     }
 
     /// <summary>True when an end is a sense input of a BMS.</summary>

@@ -16,9 +16,9 @@ public sealed class ConverterGatherer : Gatherer<Converter>
         subject.SetNumber(facts.CutOff, (part.CutOff?.Value ?? part.Window.Value.From).Volts);
         NoteIfAssumed(
             subject, part, part.Window,
-            $"input window {Keeping.Words(part.Window.Value.From)} to {Keeping.Words(part.Window.Value.To)}");
-        NoteIfAssumed(subject, part, part.CutOff, $"cut-off {Keeping.Words(part.CutOff?.Value ?? default)}");
-        NoteIfAssumed(subject, part, part.Idle, $"idle current {Keeping.Words(part.Idle.Value)}");
+            $"input window {Keeping.Words(part.Window.Value.From)} to {Keeping.Words(part.Window.Value.To)}", "window_low", "window_high", "cut_off");
+        NoteIfAssumed(subject, part, part.CutOff, $"cut-off {Keeping.Words(part.CutOff?.Value ?? default)}", "cut_off");
+        NoteIfAssumed(subject, part, part.Idle, $"idle current {Keeping.Words(part.Idle.Value)}", "stored_current", "box_stored_current");
         ConsumerGathering.Add(part, facts, subject, context);
     }
 }

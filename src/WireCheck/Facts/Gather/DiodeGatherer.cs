@@ -13,10 +13,10 @@ public sealed class DiodeGatherer : Gatherer<Diode>
     {
         WiredDiode diode = (WiredDiode)context.Wiring[part.Id];
         subject.SetNumber(DiodeFacts.Rated, part.Rated.Value.Amperes);
-        NoteIfAssumed(subject, part, part.Rated, $"rated current {Keeping.Words(part.Rated.Value)}");
+        NoteIfAssumed(subject, part, part.Rated, $"rated current {Keeping.Words(part.Rated.Value)}", "rated");
         DiodeCharging.Add(diode, subject, context);
         subject.SetNumber(DiodeFacts.RatedVoltage, part.Volts.Value.Volts);
-        NoteIfAssumed(subject, part, part.Volts, $"reverse voltage {Keeping.Words(part.Volts.Value)}");
+        NoteIfAssumed(subject, part, part.Volts, $"reverse voltage {Keeping.Words(part.Volts.Value)}", "rated_voltage");
         AddStandOff(diode, subject, context);
         foreach (OperatingPoint point in context.SteadyPoints())
         {

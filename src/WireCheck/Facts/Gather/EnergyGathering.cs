@@ -128,7 +128,7 @@ internal static class EnergyGathering
 
         foreach (Panel panel in context.Pack.Of<Panel>())
         {
-            subject.Assume($"{panel.Id} brings {Keeping.Words(100 * context.Data.Assumed("panel_derating"), "%")} of its label in an hour of sunshine");
+            subject.Assume($"{panel.Id} brings {Keeping.Words(100 * context.Data.Assumed("panel_derating"), "%")} of its label in an hour of sunshine", "day_shortfall", "day_missing");
         }
     }
 }

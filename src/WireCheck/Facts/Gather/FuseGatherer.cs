@@ -21,6 +21,15 @@ public sealed class FuseGatherer : Gatherer<Fuse>
         subject.Set(facts.Style, part.IsBreaker ? "breaker" : known.Body == "clips" ? "clip" : known.Body);
         subject.Set(facts.Rating, rating);
         subject.Set(facts.UsableRating, rating * (part.AmbientFactor?.Value.DecimalFractions ?? known.Ambient.At(context.HottestInsideCelsius)));
+        foreach (double made in known.Ratings)
+        {
+            if (made > rating)
+            {
+                subject.Set(facts.NextRating, made);
+                break;
+            }
+        }
+
         subject.Set(facts.Volts, Math.Min(part.Volts.Value.Volts, part.Holder?.Volts?.Value.Volts ?? double.MaxValue));
         foreach (OperatingPoint point in context.Box.Steady)
         {

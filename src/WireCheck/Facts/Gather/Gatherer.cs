@@ -23,13 +23,16 @@ public abstract class Gatherer<T> : IGatherer
     void IGatherer.Gather(Part part, FactSubject subject, GatherContext context) => Gather((T)part, subject, context);
 
     /// <summary>Notes that a value which decides something was not written but taken from a part class.</summary>
-    protected static void NoteIfAssumed<TValue>(FactSubject subject, Part part, Given<TValue>? given, string what)
+    /// <param name="subject">The part's facts.</param>
+    /// <param name="part">The part.</param>
+    /// <param name="given">The value; null when there is none.</param>
+    /// <param name="what">What it is, in words.</param>
+    /// <param name="bearsOn">Names of the facts that it decides.</param>
+    protected static void NoteIfAssumed<TValue>(FactSubject subject, Part part, Given<TValue>? given, string what, params string[] bearsOn)
     {
         if (given is { Assumed: true })
         {
-            subject.Assume(part.ClassName is null
-                ? $"{what} taken from the library"
-                : $"{what} taken from part class {part.ClassName}");
+            subject.Assume(part.ClassName is null ? $"{what} taken from the library" : $"{what} taken from part class {part.ClassName}", bearsOn);
         }
     }
 }

@@ -67,7 +67,7 @@ internal static class InrushGathering
         Note(inrush, subject);
         if (make is null)
         {
-            subject.Assume("no make rating is given; taken from the current its contact carries");
+            subject.Assume("no make rating is given; taken from the current its contact carries", "make_current");
         }
     }
 
@@ -101,7 +101,7 @@ internal static class InrushGathering
     {
         foreach (string words in inrush.Assumed)
         {
-            subject.Assume(words);
+            subject.Assume(words, "inrush_peak", "inrush_joule_integral", "inrush_time_constant", "precharge_share", "precharge_energy");
         }
     }
 }

@@ -20,10 +20,10 @@ public sealed class LoadGatherer : Gatherer<Load>
             subject.SetNumber(facts.WindowHigh, window.Value.To.Volts);
             subject.SetNumber(facts.CutOff, window.Value.From.Volts);
             NoteIfAssumed(
-                subject, part, window, $"window {Keeping.Words(window.Value.From)} to {Keeping.Words(window.Value.To)}");
+                subject, part, window, $"window {Keeping.Words(window.Value.From)} to {Keeping.Words(window.Value.To)}", "window_low", "window_high", "cut_off");
         }
 
-        NoteIfAssumed(subject, part, part.Power, $"power {Keeping.Words(part.Power?.Value.ToWatts() ?? 0, "W")}");
+        NoteIfAssumed(subject, part, part.Power, $"power {Keeping.Words(part.Power?.Value.ToWatts() ?? 0, "W")}", "power", "drop_share", "surge_voltage_low", "voltage_low", "undelivered_power");
         EnergyGathering.AddLoad(part, subject, context);
         ConsumerGathering.Add(part, facts, subject, context);
     }

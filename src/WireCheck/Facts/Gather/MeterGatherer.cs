@@ -10,14 +10,14 @@ public sealed class MeterGatherer : Gatherer<Meter>
     {
         ConsumerFacts facts = ConsumerFacts.Meter;
         subject.SetNumber(facts.Power, part.Standby.Value.Amperes * context.Data.NominalBankVolts(context.Pack));
-        NoteIfAssumed(subject, part, part.Standby, $"standby current {Keeping.Words(part.Standby.Value)}");
+        NoteIfAssumed(subject, part, part.Standby, $"standby current {Keeping.Words(part.Standby.Value)}", "stored_current", "box_stored_current");
         if (part.Window is { } window)
         {
             subject.SetNumber(facts.WindowLow, window.Value.From.Volts);
             subject.SetNumber(facts.WindowHigh, window.Value.To.Volts);
             subject.SetNumber(facts.CutOff, window.Value.From.Volts);
             NoteIfAssumed(
-                subject, part, window, $"window {Keeping.Words(window.Value.From)} to {Keeping.Words(window.Value.To)}");
+                subject, part, window, $"window {Keeping.Words(window.Value.From)} to {Keeping.Words(window.Value.To)}", "window_low", "window_high");
         }
 
         ConsumerGathering.Add(part, facts, subject, context);

@@ -36,7 +36,7 @@ internal static class PackHeatGathering
 
         if (box?.Vents is { Value: not "none" } && box.VentArea is null)
         {
-            subject.Assume("openings without a vent_area counted as closed");
+            subject.Assume("openings without a vent_area counted as closed", "inside_temperature", "inside_temperature_charging");
         }
 
         subject.SetNames(PackHeatFacts.UncappedPorts, context.Pack.Of<Port>().Where(p => p.Cap?.Value == false).Select(p => p.Id));

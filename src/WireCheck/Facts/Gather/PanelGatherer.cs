@@ -15,7 +15,7 @@ public sealed class PanelGatherer : Gatherer<Panel>
         ColdPanel cold = context.Charging.ColdOf(part);
         subject.SetNumber(PanelChargeFacts.OpenCircuitCold, cold.ColdVolts);
         subject.SetNumber(PanelChargeFacts.Coldest, cold.Celsius);
-        NoteIfAssumed(subject, part, part.DarkLeakage, "dark leakage");
+        NoteIfAssumed(subject, part, part.DarkLeakage, "dark leakage", "night_current", "dark_known");
         SingleFaultGathering.AddLostBattery(context.Wiring[part.Id], LostBatteryFacts.Panel, subject, context);
         if (context.Charging.Source(part.Id) is { } source)
         {

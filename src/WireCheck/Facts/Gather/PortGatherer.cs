@@ -16,8 +16,8 @@ public sealed class PortGatherer : Gatherer<Port>
         subject.SetWord(PortFacts.Mates, part.Mates?.Value);
         subject.SetNumber(PortFacts.NominalVoltage, PortFeed.NominalVolts(port, context));
         subject.SetNumber(PortFacts.Rated, Rated(part, context));
-        NoteIfAssumed(subject, part, part.Rated, $"contact rating {Keeping.Words(part.Rated.Value)}");
-        NoteIfAssumed(subject, part, part.Pins, $"{subject.Find(PortFacts.Pins.Name)!.Value} pins");
+        NoteIfAssumed(subject, part, part.Rated, $"contact rating {Keeping.Words(part.Rated.Value)}", "rated");
+        NoteIfAssumed(subject, part, part.Pins, $"{subject.Find(PortFacts.Pins.Name)!.Value} pins", "pins");
         foreach (OperatingPoint point in context.SteadyPoints())
         {
             subject.Largest(

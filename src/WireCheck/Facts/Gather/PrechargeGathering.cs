@@ -35,7 +35,7 @@ internal static class PrechargeGathering
         subject.SetNumber(PrechargeFacts.HeldPower, precharge.HeldWatts);
         if (part.Pulse is null)
         {
-            subject.Assume("no pulse energy is given; taken from its power rating");
+            subject.Assume("no pulse energy is given; taken from its power rating", "pulse_energy");
         }
 
         foreach (OperatingPoint point in context.SolvedPoints().Where(p => p.Mode.Id is Modes.Stored or Modes.LeftPlugged))

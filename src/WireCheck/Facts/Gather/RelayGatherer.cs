@@ -19,9 +19,9 @@ public sealed class RelayGatherer : Gatherer<Relay>
         subject.SetNumber(RelayFacts.CoilMax, part.Coil.Max.Value.Volts);
         subject.Set(RelayFacts.HasEconomiser, part.Coil.Economiser is not null);
         subject.Set(RelayFacts.Latching, part.Latching?.Value == true);
-        NoteIfAssumed(subject, part, part.Coil.Operate, $"operate voltage {Keeping.Words(part.Coil.Operate.Value)}");
-        NoteIfAssumed(subject, part, part.Coil.Max, $"highest coil voltage {Keeping.Words(part.Coil.Max.Value)}");
-        NoteIfAssumed(subject, part, part.Coil.Resistance, $"coil resistance {Keeping.Words(part.Coil.Resistance.Value.Ohms, "Ω")}");
+        NoteIfAssumed(subject, part, part.Coil.Operate, $"operate voltage {Keeping.Words(part.Coil.Operate.Value)}", "operate", "hot_operate");
+        NoteIfAssumed(subject, part, part.Coil.Max, $"highest coil voltage {Keeping.Words(part.Coil.Max.Value)}", "coil_max");
+        NoteIfAssumed(subject, part, part.Coil.Resistance, $"coil resistance {Keeping.Words(part.Coil.Resistance.Value.Ohms, "Ω")}", "coil_power", "coil_voltage", "pull_in_voltage", "holding_current", "holding_share_per_day", "coil_temperature");
         AddCoil(relay, subject, context);
         subject.SetWord(RelayFacts.Suppression, CoilClamp.Of(relay, context));
         PullIn.Add(relay, subject, context);
@@ -39,8 +39,8 @@ public sealed class RelayGatherer : Gatherer<Relay>
         subject.SetNumber(facts.RatedVoltage, (contact.Break?.Volts ?? contact.Volts).Value.Volts);
         subject.Set(facts.AcOnly, false);
         subject.SetNumber(facts.BreakCurrent, contact.Break?.Amps.Value.Amperes);
-        NoteIfAssumed(subject, relay.Relay, contact.Carry, $"contact rating {Keeping.Words(contact.Carry.Value)}");
-        NoteIfAssumed(subject, relay.Relay, contact.Volts, $"contact voltage {Keeping.Words(contact.Volts.Value)}");
+        NoteIfAssumed(subject, relay.Relay, contact.Carry, $"contact rating {Keeping.Words(contact.Carry.Value)}", "rated_current", "make_current", "rest_rated_current");
+        NoteIfAssumed(subject, relay.Relay, contact.Volts, $"contact voltage {Keeping.Words(contact.Volts.Value)}", "rated_voltage");
     }
 
     private static void AddRest(WiredRelay relay, FactSubject subject, GatherContext context)

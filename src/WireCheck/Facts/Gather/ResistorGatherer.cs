@@ -13,7 +13,7 @@ public sealed class ResistorGatherer : Gatherer<Resistor>
     {
         WiredResistor resistor = (WiredResistor)context.Wiring[part.Id];
         subject.SetNumber(ResistorFacts.Rated, part.Power.Value.ToWatts());
-        NoteIfAssumed(subject, part, part.Power, $"power rating {Keeping.Words(part.Power.Value.ToWatts(), "W")}");
+        NoteIfAssumed(subject, part, part.Power, $"power rating {Keeping.Words(part.Power.Value.ToWatts(), "W")}", "rated", "pulse_energy");
         foreach (OperatingPoint point in context.SteadyPoints())
         {
             subject.Largest(ResistorFacts.Power, point.Solution.Power(resistor.Element), point);

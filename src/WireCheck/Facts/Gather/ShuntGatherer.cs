@@ -12,7 +12,7 @@ public sealed class ShuntGatherer : Gatherer<Shunt>
     {
         WiredShunt shunt = (WiredShunt)context.Wiring[part.Id];
         subject.SetNumber(ShuntFacts.Rated, part.Rated.Value.Amperes);
-        NoteIfAssumed(subject, part, part.Rated, $"rated current {Keeping.Words(part.Rated.Value)}");
+        NoteIfAssumed(subject, part, part.Rated, $"rated current {Keeping.Words(part.Rated.Value)}", "rated");
         foreach (OperatingPoint point in context.SteadyPoints())
         {
             subject.Largest(ShuntFacts.Current, Math.Abs(point.Amps(shunt.Element)), point);

@@ -22,9 +22,9 @@ public sealed class SwitchGatherer : Gatherer<Switch>
         }
 
         subject.SetNumber(facts.BreakCurrent, part.Break?.Amps.Value.Amperes);
-        NoteIfAssumed(subject, part, part.Contact.Amps, $"contact rating {Keeping.Words(part.Contact.Amps.Value)}");
-        NoteIfAssumed(subject, part, part.Contact.Volts, $"contact voltage {Keeping.Words(part.Contact.Volts.Value)}");
-        NoteIfAssumed(subject, part, part.Break?.Amps, $"breaking current {Keeping.Words(part.Break?.Amps.Value ?? default)}");
+        NoteIfAssumed(subject, part, part.Contact.Amps, $"contact rating {Keeping.Words(part.Contact.Amps.Value)}", "rated_current", "make_current");
+        NoteIfAssumed(subject, part, part.Contact.Volts, $"contact voltage {Keeping.Words(part.Contact.Volts.Value)}", "rated_voltage");
+        NoteIfAssumed(subject, part, part.Break?.Amps, $"breaking current {Keeping.Words(part.Break?.Amps.Value ?? default)}", "break_current");
         AddDerating(wired, subject, context);
         InrushGathering.AddSwitch(wired, subject, context);
     }
@@ -38,7 +38,7 @@ public sealed class SwitchGatherer : Gatherer<Switch>
         double last = context.Library.Switches.LastRowVolts;
         if (volts > last)
         {
-            subject.Assume(FormattableString.Invariant($"switch derating of {last:0.#} V taken, the highest voltage of its table"));
+            subject.Assume(FormattableString.Invariant($"switch derating of {last:0.#} V taken, the highest voltage of its table"), "derating");
         }
 
         subject.Set(SwitchFacts.LoadType, Word(load));

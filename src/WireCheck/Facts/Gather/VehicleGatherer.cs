@@ -12,7 +12,7 @@ public sealed class VehicleGatherer : Gatherer<Vehicle>
     {
         WiredVehicle vehicle = (WiredVehicle)context.Wiring[part.Id];
         subject.SetNumber(VehicleFacts.FuseRating, part.Fuse.Value.Amperes);
-        NoteIfAssumed(subject, part, part.Resistance, FormattableString.Invariant($"resistance {part.Resistance.Value.Milliohms:0.###} mΩ"));
+        NoteIfAssumed(subject, part, part.Resistance, FormattableString.Invariant($"resistance {part.Resistance.Value.Milliohms:0.###} mΩ"), "peak_current", "peak_charge", "peak_cell_current", "lead_current");
         VehicleCharging.Add(vehicle, subject, context);
         SingleFaultGathering.AddLostBattery(vehicle, LostBatteryFacts.Vehicle, subject, context);
         foreach (OperatingPoint point in context.SteadyPoints())

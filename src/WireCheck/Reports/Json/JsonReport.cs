@@ -103,6 +103,7 @@ public static class JsonReport
         json.WriteString("mode", finding.Place?.Mode);
         json.WriteString("message", finding.Message);
         json.WriteString("mend", finding.Mend);
+        WriteEdits(json, finding.Edits);
         json.WriteStartObject("numbers");
         foreach (JudgedValue value in finding.Values)
         {
@@ -118,6 +119,21 @@ public static class JsonReport
         WriteStrings(json, "assumed", finding.Assumed);
         WriteWaived(json, finding.Waived);
         json.WriteEndObject();
+    }
+
+    private static void WriteEdits(Utf8JsonWriter json, IReadOnlyList<OfferedEdit> edits)
+    {
+        json.WriteStartArray("edits");
+        foreach (OfferedEdit edit in edits)
+        {
+            json.WriteStartObject();
+            json.WriteString("part", edit.Part);
+            json.WriteString("key", edit.Key);
+            json.WriteString("value", edit.Value);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
     }
 
     private static void WriteSource(Utf8JsonWriter json, Knowledge.Source source)

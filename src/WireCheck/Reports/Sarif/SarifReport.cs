@@ -78,6 +78,7 @@ public static class SarifReport
             SarifLocation.Write(json, finding.Part, finding.PartKind, finding.At);
             places.WriteRelated(json, finding);
             SarifFingerprint.Write(json, finding, seen);
+            SarifFixes.Write(json, finding, report);
             WriteSuppression(json, finding);
             WriteProperties(json, finding);
             json.WriteEndObject();
@@ -116,7 +117,7 @@ public static class SarifReport
     }
 
     /// <summary>Words as a message: a viewer reads brackets as links and braces as placeholders, so both are plain.</summary>
-    private static string Words(string words) =>
+    internal static string Words(string words) =>
         PlainText.Escape(words).Replace("{", "(", StringComparison.Ordinal).Replace("}", ")", StringComparison.Ordinal)
             .Replace("[", "(", StringComparison.Ordinal).Replace("]", ")", StringComparison.Ordinal);
 

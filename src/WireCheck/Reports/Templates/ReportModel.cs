@@ -45,6 +45,7 @@ internal sealed class ReportModel(Report report, int place, TemplateTarget targe
                 _ => "passes",
             }),
             ("summary", CountWords.Of(counts)),
+            ("mendable", report.Findings.Findings.Count(f => f.Waived is null && f.Edits.Count > 0)),
             ("counts", Map(
                 ("danger", counts.Danger), ("fault", counts.Fault), ("advice", counts.Advice),
                 ("waived", counts.Waived), ("undecided", counts.Undecided))),
@@ -86,6 +87,7 @@ internal sealed class ReportModel(Report report, int place, TemplateTarget targe
         ("column", finding.At.Column),
         ("message", escape(finding.Message)),
         ("mend", escape(finding.Mend)),
+        ("edits", finding.Edits.Count == 0 ? null : escape(EditWords.Of(finding))),
         ("why", escape(finding.Why)),
         ("mode", finding.Place is { } place ? escape(place.Mode) : null),
         ("corner", finding.Place is { } corner ? escape(corner.Corner) : null),
@@ -113,6 +115,8 @@ internal sealed class ReportModel(Report report, int place, TemplateTarget targe
         ("where", margin.Subject.Kind == FactVocabulary.PackKind ? "the box" : escape(margin.Subject.Id)),
         ("used", NumberWords.Quantity(margin.Used, margin.Unit)),
         ("limit", NumberWords.Quantity(margin.Limit, margin.Unit)),
+        ("value", NumberWords.Quantity(margin.Value, margin.Unit)),
+        ("bound", (margin.Floor ? "at least " : "at most ") + NumberWords.Quantity(margin.Bound, margin.Unit)),
         ("rule", escape(margin.Rule.Id)),
         ("title", escape(margin.Rule.Title)));
 
@@ -126,7 +130,7 @@ internal sealed class ReportModel(Report report, int place, TemplateTarget targe
         ("id", escape(subject.Id)),
         ("kind", escape(subject.Kind)),
         ("line", subject.Position.Line),
-        ("assumed", List(subject.Assumed.Select(a => (object)escape(a)))),
+        ("assumed", List(subject.Assumed.Select(a => (object)escape(a.Words)))),
         ("facts", List(subject.Values.OrderBy(f => f.Key, StringComparer.Ordinal).Select(f => OfFact(f.Value)))));
 
     private ScriptObject OfFact(FactValue fact) => Map(

@@ -96,10 +96,10 @@ internal static class ExpressionCompiler
         string? unit = checker.TypeOf(left).Unit ?? checker.TypeOf(right).Unit;
         return binary.Operator switch
         {
-            ScriptBinaryOperator.CompareLess => new Comparison(left, right, false, unit),
-            ScriptBinaryOperator.CompareLessOrEqual => new Comparison(left, right, true, unit),
-            ScriptBinaryOperator.CompareGreater => new Comparison(right, left, false, unit),
-            ScriptBinaryOperator.CompareGreaterOrEqual => new Comparison(right, left, true, unit),
+            ScriptBinaryOperator.CompareLess => new Comparison(left, right, false, unit, false),
+            ScriptBinaryOperator.CompareLessOrEqual => new Comparison(left, right, true, unit, false),
+            ScriptBinaryOperator.CompareGreater => new Comparison(right, left, false, unit, true),
+            ScriptBinaryOperator.CompareGreaterOrEqual => new Comparison(right, left, true, unit, true),
             _ => null,
         };
     }

@@ -76,7 +76,8 @@ public sealed class RuleWords
 /// <param name="Limit">The side that must be the larger.</param>
 /// <param name="EqualPasses">True for <c>&lt;=</c> and <c>&gt;=</c>.</param>
 /// <param name="Unit">Unit of both sides, or null when not known.</param>
-internal sealed record Comparison(ScriptExpression Used, ScriptExpression Limit, bool EqualPasses, string? Unit);
+/// <param name="Floor">True for <c>&gt;</c> and <c>&gt;=</c>: the smaller side is written on the right.</param>
+internal sealed record Comparison(ScriptExpression Used, ScriptExpression Limit, bool EqualPasses, string? Unit, bool Floor);
 
 /// <summary>A checked condition.</summary>
 internal sealed record CompiledExpression(ScriptExpression Root, ExpressionUses Uses, Comparison? Comparison);
