@@ -50,13 +50,19 @@ public sealed class FolderArrowsTests
                 "Quantities", "Knowledge", "Description", "Circuit.Elements", "Circuit", "Circuit.Solving", "Circuit.Wiring",
                 "Circuit.Topology", "States", "Charging",
             ]),
+        (
+            "Measured",
+            [
+                "Quantities", "Knowledge", "Description", "Circuit.Elements", "Circuit", "Circuit.Solving", "Circuit.Wiring", "Circuit.Topology", "States",
+                "Standby",
+            ]),
         ("Facts", ["Text"]),
         ("Facts.Catalogue", ["Facts"]),
         (
             "Facts.Gather",
             [
                 "Text", "Physics", "Quantities", "Knowledge", "Description", "Circuit.Elements", "Circuit", "Circuit.Solving",
-                "Circuit.Wiring", "Circuit.Topology", "Heat", "States", "Standby", "Faults", "Charging", "Switching", "Energy", "Facts", "Facts.Catalogue",
+                "Circuit.Wiring", "Circuit.Topology", "Heat", "States", "Standby", "Faults", "Charging", "Switching", "Energy", "Measured", "Facts", "Facts.Catalogue",
             ]),
         ("Rules", ["Text", "Quantities", "Knowledge", "Facts"]),
         ("Findings", ["Text", "Knowledge", "Description", "Facts", "Rules"]),
@@ -84,6 +90,7 @@ public sealed class FolderArrowsTests
                 "Text", "Quantities", "Knowledge", "Description", "Circuit.Wiring", "States", "Facts", "Facts.Catalogue", "Facts.Gather",
                 "Rules", "Findings", "Switching", "Standby", "Charging", "Faults", "Energy", "Numbers", "Comparing", "Sheets", "Drawing", "Reports", "Edits", "Sizing",
             ]),
+        ("Starting", ["Text", "Quantities", "Knowledge", "Description", "Rules", "Findings", "Reports", FrontDoors]),
     ];
 
     private static readonly Dictionary<string, SortedSet<string>> Used = Walk();

@@ -23,7 +23,7 @@ public static class BoxFacts
         return new GatherContext(SolvedBox.Solve(pack, data)) { BegunSwitching = switching };
     }
 
-    /// <summary>Gathers the facts of a solved box: the pack, each part and conductor, each stud with several lugs.</summary>
+    /// <summary>Gathers the facts of a solved box: the pack, each part and conductor, each stud with several lugs, each reading.</summary>
     public static FactTable Gather(SolvedBox box) => Gather(new GatherContext(box));
 
     /// <summary>The same from a box that others gather from too.</summary>
@@ -50,6 +50,7 @@ public static class BoxFacts
 
         ConductorRuns.Add(subjects.GetRange(subjects.Count - box.Pack.Conductors.Count, box.Pack.Conductors.Count), context);
         subjects.AddRange(TerminalGatherer.Gather(context));
+        subjects.AddRange(ReadingGatherer.Gather(context));
         FactSubject pack = new(FactCatalogue.PackKind, FactCatalogue.PackKind, box.Pack.Title.Position);
         PackGathering.Gather(pack, context);
         return new FactTable(pack, subjects);
