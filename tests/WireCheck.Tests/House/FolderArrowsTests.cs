@@ -72,7 +72,7 @@ public sealed class FolderArrowsTests
                 "Description", "Circuit.Elements", "Circuit", "Circuit.Solving", "Circuit.Topology", "Circuit.Wiring", "Quantities", "Knowledge", "Heat", "States", "Faults", "Standby", "Charging", "Energy", "Facts",
                 "Facts.Catalogue", "Facts.Gather",
             ]),
-        ("Tolerances", ["Knowledge", "Description", "Circuit.Wiring"]),
+        ("Tolerances", ["Knowledge", "Description", "Circuit.Wiring", "Facts", "Rules", "Findings"]),
         (
             "Sheets",
             [
@@ -82,13 +82,13 @@ public sealed class FolderArrowsTests
         ("Sizing", ["Text", "Quantities", "Knowledge", "Description", "Facts", "Facts.Gather", "Rules", "Findings"]),
         ("Comparing", ["Quantities", "Description", "Facts", "Rules", "Findings"]),
         ("Drawing", ["Quantities", "Description"]),
-        ("Reports", ["Text", "Quantities", "Knowledge", "Switching", "Facts", "Facts.Catalogue", "Rules", "Findings", "Numbers", "Standby", "Energy", "Drawing", "Comparing", "Sheets", "Sizing"]),
+        ("Reports", ["Text", "Quantities", "Knowledge", "Switching", "Facts", "Facts.Catalogue", "Rules", "Findings", "Numbers", "Standby", "Energy", "Drawing", "Comparing", "Sheets", "Sizing", "Tolerances"]),
         ("Explaining", ["Text", "Knowledge", "Facts", "Facts.Catalogue", "Rules", "Reports"]),
         (
             FrontDoors,
             [
                 "Text", "Quantities", "Knowledge", "Description", "Circuit.Wiring", "States", "Facts", "Facts.Catalogue", "Facts.Gather",
-                "Rules", "Findings", "Switching", "Standby", "Charging", "Faults", "Energy", "Numbers", "Comparing", "Sheets", "Drawing", "Reports", "Edits", "Sizing",
+                "Rules", "Findings", "Switching", "Standby", "Charging", "Faults", "Energy", "Numbers", "Tolerances", "Comparing", "Sheets", "Drawing", "Reports", "Edits", "Sizing",
             ]),
         ("Starting", ["Text", "Quantities", "Knowledge", "Description", "Rules", "Findings", "Reports", FrontDoors]),
     ];

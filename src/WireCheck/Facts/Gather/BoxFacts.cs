@@ -14,10 +14,11 @@ public static class BoxFacts
     public static FactTable Gather(Pack pack) => Gather(Solve(pack));
 
     /// <summary>Solves a box in every state, ready to gather from.</summary>
-    public static GatherContext Solve(Pack pack)
-    {
-        WiringData data = new(Library.Embedded);
+    public static GatherContext Solve(Pack pack) => Solve(pack, new WiringData(Library.Embedded));
 
+    /// <summary>The same with other answers of the library, such as those for a box built at an end of its tolerances.</summary>
+    public static GatherContext Solve(Pack pack, WiringData data)
+    {
         // The states of the switches have a circuit of their own, so they are worked out on another thread meanwhile.
         Task<SwitchingStudy> switching = Task.Run(() => SwitchingStudy.Of(pack, data));
         return new GatherContext(SolvedBox.Solve(pack, data)) { BegunSwitching = switching };
