@@ -74,7 +74,7 @@ public sealed class PackCheck(Func<Pack, GatherContext> solve)
     /// </summary>
     /// <param name="outcome">The outcome.</param>
     /// <param name="options">Folder and day of that check.</param>
-    public CheckOutcome WithTolerances(CheckOutcome outcome, CheckOptions options)
+    public static CheckOutcome WithTolerances(CheckOutcome outcome, CheckOptions options)
     {
         if (outcome is not { Judged: { } described, Report: { } report })
         {

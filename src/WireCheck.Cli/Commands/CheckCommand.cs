@@ -132,7 +132,7 @@ internal static class CheckCommand
 
             CheckOptions options = new(DescriptionFile.FolderOf(file), today);
             CheckOutcome outcome = check.Check(file, text, options);
-            outcome = parsed.GetValue(Tolerance) ? check.WithTolerances(outcome, options) : outcome;
+            outcome = parsed.GetValue(Tolerance) ? PackCheck.WithTolerances(outcome, options) : outcome;
             foreach (Problem problem in outcome.Problems)
             {
                 Terminal.Complain(problem.ToString());
