@@ -37,6 +37,7 @@ internal static class Program
         root.Add(SheetsCommand.Make());
         root.Add(SizeCommand.Make());
         root.Add(ExplainCommand.Make());
+        root.Add(NewCommand.Make(PackCheck.Standard));
         ParseResult parsed = root.Parse(arguments, new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (root.Directives.Any(d => parsed.GetResult(d) is not null))
         {

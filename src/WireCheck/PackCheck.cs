@@ -1,3 +1,4 @@
+using WireCheck.Circuit.Wiring;
 using WireCheck.Description;
 using WireCheck.Drawing;
 using WireCheck.Edits;
@@ -5,11 +6,13 @@ using WireCheck.Facts;
 using WireCheck.Facts.Catalogue;
 using WireCheck.Facts.Gather;
 using WireCheck.Findings;
+using WireCheck.Knowledge;
 using WireCheck.Reports;
 using WireCheck.Reports.Pages;
 using WireCheck.Reports.Svg;
 using WireCheck.Rules;
 using WireCheck.Text;
+using WireCheck.Tolerances;
 
 namespace WireCheck;
 
@@ -64,6 +67,39 @@ public sealed class PackCheck(Func<Pack, GatherContext> solve)
             ? PackReader.ReadTree(description.File, TreeEdit.Apply(root, edits), problems)
             : null;
         return pack is null ? Wrong(problems) : Judge(description.File, description.Text, pack, new CheckOptions(description.Folder, today), rules, default);
+    }
+
+    /// <summary>
+    /// The outcome of a check with what becomes of the box at every end of its tolerances; the outcome itself when there are
+    /// problems.
+    /// </summary>
+    /// <param name="outcome">The outcome.</param>
+    /// <param name="options">Folder and day of that check.</param>
+    public static CheckOutcome WithTolerances(CheckOutcome outcome, CheckOptions options)
+    {
+        if (outcome is not { Judged: { } described, Report: { } report })
+        {
+            return outcome;
+        }
+
+        Library library = Library.Embedded;
+        ToleranceSet tolerances = ToleranceSet.Of(described.Pack, library);
+        Task<RuleSetLibrary> rules = Task.FromResult(PrepareRules());
+        List<(ToleranceCorner, JudgedBox)> corners = [];
+        foreach (ToleranceCorner corner in ToleranceCorner.All(tolerances))
+        {
+            (Pack built, WiringData data) = corner.Build(described.Pack, library);
+            PackCheck atCorner = new(pack => BoxFacts.Solve(pack, data));
+            CheckOutcome found = atCorner.Judge(report.File, "", built, options, rules, default);
+            if (found.Judged is not { } judged)
+            {
+                return found;
+            }
+
+            corners.Add((corner, judged));
+        }
+
+        return outcome with { Report = report with { Tolerance = ToleranceResult.Of(tolerances, described, corners) } };
     }
 
     private static CheckOutcome Wrong(ProblemList problems) => new(null, problems.InOrder());

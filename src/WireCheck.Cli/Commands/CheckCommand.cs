@@ -46,13 +46,39 @@ internal static class CheckCommand
         Description = "Write the values that findings offer into the descriptions, and judge what is left.",
     };
 
+    private static readonly Option<bool> Tolerance = new("--tolerance")
+    {
+        Description = "Judge the box at every end of its tolerances too, and tell which margins do not survive.",
+    };
+
+    private static readonly Option<bool> Watch = new("--watch")
+    {
+        Description = "Stay, check again on each save, and tell what changed; ends on Ctrl-C with the last exit code.",
+    };
+
     /// <summary>The command, over a front door.</summary>
     internal static Command Make(PackCheck check)
     {
         Format.AcceptOnlyFromAmong([.. ReportFormats.All]);
         FailOn.AcceptOnlyFromAmong([.. SeverityWords.All]);
-        Command command = new("check", "Judge one or more descriptions.") { Files, Format, Template, Out, FailOn, Today, Mend };
-        command.SetAction(parsed => (int)Run(check, parsed));
+        Command command = new("check", "Judge one or more descriptions.") { Files, Format, Template, Out, FailOn, Today, Tolerance, Watch, Mend };
+        command.Validators.Add(result =>
+        {
+            if (result.GetValue(Watch) && (result.GetValue(Format) != "text" || result.GetValue(Out) is not null || result.GetValue(Template) is not null))
+            {
+                result.AddError("--watch writes text to the terminal: leave out --format, --template and --out");
+            }
+        });
+        command.Validators.Add(result =>
+        {
+            if (result.GetValue(Watch) && result.GetValue(Mend))
+            {
+                result.AddError("--watch and --mend do not go together: mend first, then watch");
+            }
+        });
+        command.SetAction(parsed => (int)(parsed.GetValue(Watch)
+            ? CheckWatch.Run(parsed.GetRequiredValue(Files), () => ReadAndCheck(check, parsed), (reports, wrong) => CodeOf(parsed, reports, wrong))
+            : Run(check, parsed)));
         return command;
     }
 
@@ -64,9 +90,14 @@ internal static class CheckCommand
             wrong = true;
         }
 
+        return CodeOf(parsed, reports, wrong);
+    }
+
+    private static ExitCode CodeOf(ParseResult parsed, IReadOnlyList<Report> reports, bool wrong)
+    {
         Severity threshold = SeverityWords.Find(parsed.GetValue(FailOn)!)!.Value;
         return wrong ? ExitCode.WrongInput
-            : reports.Any(r => r.Findings.Counts.AtLeast(threshold) > 0) ? ExitCode.Found : ExitCode.Clean;
+            : reports.Any(r => r.Findings.Counts.AtLeast(threshold) > 0 || r.Tolerance?.Loses(threshold) == true) ? ExitCode.Found : ExitCode.Clean;
     }
 
     /// <summary>Writes the reports; false when the template or the file to write to is wrong, which is told.</summary>
@@ -115,6 +146,7 @@ internal static class CheckCommand
             CheckOutcome outcome = parsed.GetValue(Mend)
                 ? Mended.Write(new PackMending(check).Mend(file, text, options), file, text, unreadable)
                 : check.Check(file, text, options);
+            outcome = parsed.GetValue(Tolerance) ? PackCheck.WithTolerances(outcome, options) : outcome;
             foreach (Problem problem in outcome.Problems)
             {
                 Terminal.Complain(problem.ToString());

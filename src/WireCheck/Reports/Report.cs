@@ -4,6 +4,7 @@ using WireCheck.Facts;
 using WireCheck.Findings;
 using WireCheck.Reports.Pages;
 using WireCheck.Reports.Svg;
+using WireCheck.Tolerances;
 
 namespace WireCheck.Reports;
 
@@ -37,6 +38,9 @@ public sealed record Report(
     public Lazy<IReadOnlyList<ReportPlot>>? MakePlots { init => _plots = value; }
 
     private readonly Lazy<IReadOnlyList<ReportPlot>>? _plots;
+
+    /// <summary>What becomes of the box within its tolerances; null when that was not asked for.</summary>
+    public ToleranceResult? Tolerance { get; init; }
 
     /// <summary>The tool's name, as every output writes it.</summary>
     public const string ToolName = "wirecheck";

@@ -50,13 +50,19 @@ public sealed class FolderArrowsTests
                 "Quantities", "Knowledge", "Description", "Circuit.Elements", "Circuit", "Circuit.Solving", "Circuit.Wiring",
                 "Circuit.Topology", "States", "Charging",
             ]),
+        (
+            "Measured",
+            [
+                "Quantities", "Knowledge", "Description", "Circuit.Elements", "Circuit", "Circuit.Solving", "Circuit.Wiring", "Circuit.Topology", "States",
+                "Standby",
+            ]),
         ("Facts", ["Text"]),
         ("Facts.Catalogue", ["Facts"]),
         (
             "Facts.Gather",
             [
                 "Text", "Physics", "Quantities", "Knowledge", "Description", "Circuit.Elements", "Circuit", "Circuit.Solving",
-                "Circuit.Wiring", "Circuit.Topology", "Heat", "States", "Standby", "Faults", "Charging", "Switching", "Energy", "Facts", "Facts.Catalogue",
+                "Circuit.Wiring", "Circuit.Topology", "Heat", "States", "Standby", "Faults", "Charging", "Switching", "Energy", "Measured", "Facts", "Facts.Catalogue",
             ]),
         ("Rules", ["Text", "Quantities", "Knowledge", "Facts"]),
         ("Findings", ["Text", "Knowledge", "Description", "Facts", "Rules"]),
@@ -67,7 +73,7 @@ public sealed class FolderArrowsTests
                 "Description", "Circuit.Elements", "Circuit", "Circuit.Solving", "Circuit.Topology", "Circuit.Wiring", "Quantities", "Knowledge", "Heat", "States", "Faults", "Standby", "Charging", "Energy", "Facts",
                 "Facts.Catalogue", "Facts.Gather",
             ]),
-        ("Tolerances", ["Knowledge", "Description", "Circuit.Wiring"]),
+        ("Tolerances", ["Knowledge", "Description", "Circuit.Wiring", "Facts", "Rules", "Findings"]),
         (
             "Sheets",
             [
@@ -77,14 +83,15 @@ public sealed class FolderArrowsTests
         ("Sizing", ["Text", "Quantities", "Knowledge", "Description", "Facts", "Facts.Gather", "Rules", "Findings"]),
         ("Comparing", ["Quantities", "Description", "Facts", "Rules", "Findings"]),
         ("Drawing", ["Quantities", "Description"]),
-        ("Reports", ["Text", "Edits", "Quantities", "Knowledge", "Switching", "Facts", "Facts.Catalogue", "Rules", "Findings", "Numbers", "Standby", "Energy", "Drawing", "Comparing", "Sheets", "Sizing"]),
+        ("Reports", ["Text", "Edits", "Quantities", "Knowledge", "Switching", "Facts", "Facts.Catalogue", "Rules", "Findings", "Numbers", "Standby", "Energy", "Drawing", "Comparing", "Sheets", "Sizing", "Tolerances"]),
         ("Explaining", ["Text", "Knowledge", "Facts", "Facts.Catalogue", "Rules", "Reports"]),
         (
             FrontDoors,
             [
                 "Text", "Mending", "Quantities", "Knowledge", "Description", "Circuit.Wiring", "States", "Facts", "Facts.Catalogue", "Facts.Gather",
-                "Rules", "Findings", "Switching", "Standby", "Charging", "Faults", "Energy", "Numbers", "Comparing", "Sheets", "Drawing", "Reports", "Edits", "Sizing",
+                "Rules", "Findings", "Switching", "Standby", "Charging", "Faults", "Energy", "Numbers", "Tolerances", "Comparing", "Sheets", "Drawing", "Reports", "Edits", "Sizing",
             ]),
+        ("Starting", ["Text", "Quantities", "Knowledge", "Description", "Rules", "Findings", "Reports", FrontDoors]),
     ];
 
     private static readonly Dictionary<string, SortedSet<string>> Used = Walk();

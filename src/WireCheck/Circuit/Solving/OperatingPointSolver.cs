@@ -26,6 +26,7 @@ public sealed class OperatingPointSolver
     private readonly bool[] _floating;
     private readonly int _reference;
     private bool _forget;
+    private bool _everyInputHeld;
     private readonly double[] _heldHigh;
     private readonly double[] _heldLow;
     private readonly double[] _startHigh;
@@ -97,12 +98,12 @@ public sealed class OperatingPointSolver
         }
 
         _forget = false;
-        _solution.Collapsed = [];
         _solution.Iterations = 0;
-        bool found = Newton() && IsStable();
-        if (!found && (_sinks.Length > 0 || _stages.Length > 0))
+        bool found = Find(everyInputHeld: true);
+        if (!found && Array.Exists(_stages, stage => stage.On && !stage.HoldsInput))
         {
-            found = FromUnloaded();
+            // Behind a source too weak for it a stage does break down, and the box goes on with that.
+            found = Find(everyInputHeld: false);
         }
 
         if (_solution.Collapsed.Count > 0)
@@ -115,6 +116,14 @@ public sealed class OperatingPointSolver
         }
 
         return _solution;
+    }
+
+    /// <summary>Seeks an answer; with every input held, one in which no stage has broken down.</summary>
+    private bool Find(bool everyInputHeld)
+    {
+        _everyInputHeld = everyInputHeld;
+        _solution.Collapsed = [];
+        return (Newton() && IsStable()) || ((_sinks.Length > 0 || _stages.Length > 0) && FromUnloaded());
     }
 
     /// <summary>
@@ -218,7 +227,7 @@ public sealed class OperatingPointSolver
     /// On the stable branch more current means less voltage at every part: no pivot is negative, and no constant-power
     /// part sits below its floor.
     /// </summary>
-    private bool IsStable() => _equations.Factor.NegativePivots == 0 && StableInputs.Hold(_sinks, _stages, _solution);
+    private bool IsStable() => _equations.Factor.NegativePivots == 0 && StableInputs.Hold(_sinks, _stages, _solution, _everyInputHeld);
 
     /// <summary>
     /// Full steps first: across the corner of a straight-line element what is left over may grow for a moment, and a full step

@@ -6,10 +6,10 @@ namespace WireCheck.Circuit.Solving;
 internal static class StableInputs
 {
     /// <summary>
-    /// True when every constant-power part that runs, and every stage that holds its input, stands above the floor below
+    /// True when every constant-power part that runs, and every stage that holds its input or is asked to, stands above the floor below
     /// which its current only falls.
     /// </summary>
-    internal static bool Hold(ConstantPowerSink[] sinks, ConverterStage[] stages, Solution solution)
+    internal static bool Hold(ConstantPowerSink[] sinks, ConverterStage[] stages, Solution solution, bool everyInput)
     {
         foreach (ConstantPowerSink sink in sinks)
         {
@@ -21,7 +21,7 @@ internal static class StableInputs
 
         foreach (ConverterStage stage in stages)
         {
-            if (stage.On && stage.HoldsInput && solution.Voltage(stage.A, stage.B) < ConstantPowerSink.FloorVolts)
+            if (stage.On && (stage.HoldsInput || everyInput) && solution.Voltage(stage.A, stage.B) < ConstantPowerSink.FloorVolts)
             {
                 return false;
             }

@@ -31,6 +31,7 @@ public sealed class ConductorGatherer : Gatherer<Conductor>
         subject.Set(ConductorFacts.IsSense, IsSense(part, context));
         GatherCurrents(wire, subject, context);
         GatherAmpacity(part, subject, context);
+        ConductorTables.Gather(part, subject, context);
         GatherEnds(part, subject, context);
         GatherParallel(wire, subject, context);
         JointHeat.OfConductor(wire, subject, context);

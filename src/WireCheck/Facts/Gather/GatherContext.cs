@@ -7,6 +7,7 @@ using WireCheck.Faults;
 using WireCheck.Faults.Inrush;
 using WireCheck.Faults.SingleFaults;
 using WireCheck.Knowledge;
+using WireCheck.Measured;
 using WireCheck.Standby;
 using WireCheck.States;
 using WireCheck.Switching;
@@ -124,6 +125,10 @@ public sealed class GatherContext
     /// <summary>What the box draws at rest.</summary>
     public StandbyStudy Standby => _standby ??= new StandbyStudy(Box);
 
+    /// <summary>Readings from the bench beside the prediction.</summary>
+    public ReadingStudy Measured => _measured ??= new ReadingStudy(Box, Graph);
+
+    private ReadingStudy? _measured;
     private StandbyStudy? _standby;
     private Stacks? _stacks;
     private ChargingStudy? _charging;

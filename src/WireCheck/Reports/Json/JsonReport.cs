@@ -66,6 +66,11 @@ public static class JsonReport
 
         json.WriteEndArray();
         WriteFacts(json, report.Facts);
+        if (report.Tolerance is { } tolerance)
+        {
+            ToleranceJson.Write(json, tolerance);
+        }
+
         json.WriteEndObject();
     }
 

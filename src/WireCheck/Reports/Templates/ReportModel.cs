@@ -56,6 +56,7 @@ internal sealed class ReportModel(Report report, int place, TemplateTarget targe
             ("rules", List(report.Findings.Findings.DistinctBy(f => f.Rule).OrderBy(f => f.Rule, StringComparer.Ordinal).Select(OfRule))),
             ("shelf", report.Facts.Pack.Find(PackFacts.TimeToCutOff.Name)?.Value is double seconds ? NumberWords.Days(seconds / Durations.SecondsPerDay) : null),
             ("drawing_style", target == TemplateTarget.Html ? DrawingSvg.Style + PlotSvg.Style : null),
+            ("tolerance", ToleranceModel.Make(report.Tolerance, escape)),
             ("cautions", List(report.Cautions.Select(c => (object)escape(c)))));
     }
 
