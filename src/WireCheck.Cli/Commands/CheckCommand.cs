@@ -64,7 +64,7 @@ internal static class CheckCommand
         Command command = new("check", "Judge one or more descriptions.") { Files, Format, Template, Out, FailOn, Today, Tolerance, Watch, Mend };
         command.Validators.Add(result =>
         {
-            if (result.GetValue(Watch) && (result.GetValue(Format) != "text" || result.GetValue(Out) is not null || result.GetValue(Template) is not null))
+            if (result.GetValue(Watch) && (WrittenOption.Of(result, Format) is not (null or "text") || result.GetValue(Out) is not null || result.GetValue(Template) is not null))
             {
                 result.AddError("--watch writes text to the terminal: leave out --format, --template and --out");
             }

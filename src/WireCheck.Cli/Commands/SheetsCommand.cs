@@ -39,7 +39,7 @@ internal static class SheetsCommand
         Command command = new("sheets", "Write the papers to build a box from and to bring it to life by.") { File, Format, One, Out };
         command.Validators.Add(result =>
         {
-            if (result.GetValue(Format) == Csv && result.GetValue(One) is null && result.GetValue(Out) is null)
+            if (WrittenOption.Of(result, Format) == Csv && result.GetValue(One) is null && result.GetValue(Out) is null)
             {
                 result.AddError("csv holds one table: name a sheet with --sheet, or a folder for all of them with --out");
             }

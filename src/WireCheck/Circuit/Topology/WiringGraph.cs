@@ -6,8 +6,8 @@ namespace WireCheck.Circuit.Topology;
 
 /// <summary>
 /// The box as nodes and the ways between them: wire, bars, joints, fuses, contacts, shunt, BMS, diodes. What
-/// consumes or supplies power is no way: a load, a coil, a meter, a converter and the inside of a bank are left
-/// out, so that a positive and a negative side can be told apart. Every contact counts as closed.
+/// consumes or supplies power is no way: a load, a coil, a meter, a converter and the inside of a bank that stands alone are
+/// left out, so that a positive and a negative side can be told apart. Every contact counts as closed.
 /// </summary>
 public sealed class WiringGraph
 {
@@ -46,7 +46,41 @@ public sealed class WiringGraph
             edges.AddRange(Ways(part));
         }
 
-        return new WiringGraph(wiring.Network.NodeCount, edges);
+        WiringGraph graph = new(wiring.Network.NodeCount, edges);
+        WiringEdge[] stacked = [.. WaysThroughStackedBanks(wiring, graph)];
+        return stacked.Length == 0 ? graph : new WiringGraph(wiring.Network.NodeCount, [.. edges, .. stacked]);
+    }
+
+    /// <summary>
+    /// The inside of each bank that stands in series with another. What the lower one drives goes through the upper one, and
+    /// what comes back to the upper one through the lower.
+    /// </summary>
+    private static IEnumerable<WiringEdge> WaysThroughStackedBanks(BoxWiring wiring, WiringGraph graph)
+    {
+        WiredBank[] banks = [.. wiring.Of<WiredBank>()];
+        if (banks.Length < 2)
+        {
+            yield break;
+        }
+
+        HashSet<WiredBank> stacked = [];
+        foreach (WiredBank lower in banks)
+        {
+            bool[] joined = Reach.From(graph, wiring.Node(lower.Part.Id, "+"), e => e.LimitingOhms is null && !e.OneWay);
+            foreach (WiredBank upper in banks)
+            {
+                if (upper != lower && joined[wiring.Node(upper.Part.Id, "-")])
+                {
+                    stacked.Add(lower);
+                    stacked.Add(upper);
+                }
+            }
+        }
+
+        foreach (WiredBank bank in banks.Where(stacked.Contains))
+        {
+            yield return new WiringEdge(bank.Part.Id, wiring.Node(bank.Part.Id, "-"), wiring.Node(bank.Part.Id, "+")) { OneWay = true };
+        }
     }
 
     private static IEnumerable<WiringEdge> Ways(WiredPart part)

@@ -28,7 +28,8 @@ public sealed class GatherContext
         _switching = alike?.Switching;
         _energy = alike?.Energy;
         Graph = WiringGraph.Of(box.Wiring);
-        Sources = SourcePoint.In(box.Wiring);
+        Sources = [.. SourcePoint.In(box.Wiring).Select(s =>
+            box.Wiring[s.PartId] is WiredBank bank ? s with { Volts = Stacks.HighestVolts(bank) } : s)];
         Poles = Circuit.Topology.Poles.Of(box.Wiring, Graph, Sources);
         Ampacities = new AmpacityFinder(this);
         Guards = new GuardFinder(this);

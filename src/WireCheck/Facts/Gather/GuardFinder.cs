@@ -91,9 +91,11 @@ public sealed class GuardFinder
         string? fuse = null;
         foreach (SourcePoint bank in _context.Sources.Where(s => _context.Wiring[s.PartId] is WiredBank))
         {
+            // What never comes back to the bank but through another consumer is not cut off by this wire.
+            bool[] comesBack = Reach.From(_context.Graph, bank.Minus, _ => true, against: true);
             bool[] still = Reach.From(_context.Graph, bank.Minus, e => e.PartId != wire.Part.Id, against: true);
             Guard[] guards = Against(bank);
-            foreach (PowerTap tap in PowerTap.In(_context.Wiring).Where(t => !still[t.Minus]))
+            foreach (PowerTap tap in PowerTap.In(_context.Wiring).Where(t => comesBack[t.Minus] && !still[t.Minus]))
             {
                 Guard guard = guards[tap.Plus];
                 if (guard is { Reached: true, Unfused: false } && guard.Amps > (worst ?? 0))
@@ -124,7 +126,7 @@ public sealed class GuardFinder
         Conditions lowest = _context.Box.Corners.First(c => !c.HighestResistance).Conditions;
         double cell = _context.Data.CellOhms(bank.Cells, 0, lowest);
         double wireOhms = _context.Data.OhmsPerMetre(wire.Conductor, lowest.CopperCelsius) * wire.Conductor.Length.Value.Meters;
-        double inner = bank.Cells.Series.Value * cell / bank.Cells.Parallel.Value;
+        double inner = _context.Stacks.CellsInSeries(bank) * cell / bank.Cells.Parallel.Value;
         return source.Volts / (inner + wireOhms);
     }
 

@@ -32,7 +32,7 @@ public static class PackGathering
 
         subject.SetNumber(PackFacts.NominalVoltage, context.Data.NominalBankVolts(context.Pack));
         subject.SetNumber(PackFacts.Capacity, Banks.CoulombsOfAll(context));
-        double highest = context.Pack.Of<Cells>().Max(c => c.Window.Value.To.Volts * c.Series.Value);
+        double highest = context.Wiring.Of<WiredBank>().Max(context.Stacks.HighestVolts);
         foreach (WiredCharger charger in context.Wiring.Of<WiredCharger>())
         {
             int? plus = charger.Output?.A ?? charger.Stage?.OutA;

@@ -100,7 +100,7 @@ internal static class SingleFaultEffects
             return null;
         }
 
-        double limit = bank.Cells.Window.Value.To.Volts * bank.Cells.Series.Value;
+        double limit = context.Stacks.HighestVolts(bank);
         return SingleFaultGathering.HighestCharge(bank, context) is { } highest && highest.Volts > limit
             ? new OverVoltage(bank.Part.Id, highest.Volts, limit)
             : null;

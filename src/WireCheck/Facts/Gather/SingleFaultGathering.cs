@@ -61,11 +61,10 @@ internal static class SingleFaultGathering
 
         if (HighestCharge(banks[0], context) is { } highest)
         {
-            Cells cells = banks[0].Cells;
             subject.Set(StuckBmsFacts.OverchargeSource, highest.PartId);
             subject.Set(StuckBmsFacts.OverchargeBypasses, CellsCharging.IsBypassed(highest.PartId, context));
             subject.SetNumber(StuckBmsFacts.OverchargeVoltage, highest.Volts);
-            subject.SetNumber(StuckBmsFacts.OverchargeLimit, cells.Window.Value.To.Volts * cells.Series.Value);
+            subject.SetNumber(StuckBmsFacts.OverchargeLimit, context.Stacks.HighestVolts(banks[0]));
         }
     }
 

@@ -45,6 +45,9 @@ public sealed class Stacks
     /// <summary>The same on the cell side of every BMS: what one BMS has to watch over.</summary>
     public int CellsInSeriesAtBms(WiredBank bank) => CellsInSeries(bank, CellSide);
 
+    /// <summary>The most that row stands at, V: the top of the cells' window times the cells in series.</summary>
+    public double HighestVolts(WiredBank bank) => bank.Cells.Window.Value.To.Volts * CellsInSeries(bank);
+
     private int CellsInSeries(WiredBank bank, CellLevels levels)
     {
         WiredBank[] banks = [.. _context.Wiring.Of<WiredBank>()];

@@ -21,6 +21,8 @@ public static class SizingText
 
     private static void WriteChanges(TextWriter output, SizingResult sizing)
     {
+        // In a box without findings nothing must grow; a thin wire does where thick ones then may shrink.
+        string grows = sizing.Before.Findings.Count == 0 ? "larger, so that others may be smaller" : "must be larger";
         TextTable table = new("part", "value", "now", "chosen", "");
         foreach (SizedChoice choice in sizing.Choices)
         {
@@ -28,7 +30,7 @@ public static class SizingText
             {
                 table.Add(
                     choice.Value.Id, SizingWords.Key(choice.Value), choice.Value.Written, choice.Chosen.Text,
-                    choice.Value.WrittenIndex < 0 ? "what stands now may not be chosen" : choice.Shrinks ? "may be smaller" : "must be larger");
+                    choice.Value.WrittenIndex < 0 ? "what stands now may not be chosen" : choice.Shrinks ? "may be smaller" : grows);
             }
         }
 
