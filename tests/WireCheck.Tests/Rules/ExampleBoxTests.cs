@@ -21,7 +21,6 @@ public class ExampleBoxTests
         "drop-over-percent coolbox",
         "fault-not-cleared-in-time w17", // the thin wires, in shorts that their fuses leave to last
         "fault-not-cleared-in-time w18",
-        "fault-not-cleared-in-time w25",
         "fault-not-cleared-in-time w9",
         "fuse-over-conductor f-usb",
         "holder-weaker-than-fuse f-cool",
