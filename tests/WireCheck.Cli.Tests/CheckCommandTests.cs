@@ -162,7 +162,7 @@ public sealed class CheckCommandTests : IDisposable
 
         ProgramRun run = ProgramRun.In(_folder, "check", "box.yaml", "--mend");
 
-        run.Errors.ShouldBe("box.yaml:5:44: bank series: 4 becomes 8 (box-is-small)\nbox.yaml: 1 value written, 0 findings left\n");
+        run.Errors.ShouldBe("box.yaml:5:45: bank series: 4 becomes 8 (box-is-small)\nbox.yaml: 1 value written, 0 findings left\n");
         run.Output.ShouldContain("PASSES");
         run.Code.ShouldBe(0);
         File.ReadAllBytes(Path.Combine(_folder, "box.yaml"))

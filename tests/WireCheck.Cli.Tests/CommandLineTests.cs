@@ -23,7 +23,7 @@ public class CommandLineTests
     }
 
     [Theory]
-    [InlineData("wirecheck: Required command was not provided.")]
+    [InlineData("wirecheck: nothing was asked. Judge a description: wirecheck check box.yaml.")]
     [InlineData("wirecheck: Unrecognized command or argument 'chek'.", "chek", "box.yaml")]
     [InlineData("wirecheck: give one of a name, --list or --facts", "explain")]
     [InlineData("wirecheck: give one of a name, --list or --facts", "explain", "--list", "--facts")]
