@@ -14,7 +14,7 @@ internal static class FactorFigure
         double theirs = SuperLu(small, 5);
         Line($"bank 96 x 74, {small.Size} unknowns: {ours * 1e3:0.0} ms here, {theirs * 1e3:0.0} ms SuperLU, ratio {ours / theirs:0.00} (at most 2)");
         BankMatrix large = BankMatrix.Of(Bank.Make(384, 296));
-        double longer = Time(large, 1);
+        double longer = Time(large, 5);
         double mebibytes = Process.GetCurrentProcess().PeakWorkingSet64 / 1048576.0;
         Line($"bank 384 x 296, {large.Size} unknowns: {longer * 1e3:0} ms, {longer / ours:0.0} times as long for 16 times the cells (at most 50), peak {mebibytes:0} MiB (below 1024)");
     }
