@@ -23,6 +23,7 @@ public sealed class ChargingStudy
     private readonly Lazy<IReadOnlyList<ReversedPlug>> _reversed;
     private readonly Lazy<IReadOnlyList<BankJoin>> _joins;
     private readonly Lazy<IReadOnlyList<PortShort>> _shorts;
+    private readonly Lazy<IReadOnlyList<BmsWake>> _wakes;
 
     /// <summary>Prepares the study; nothing is solved yet.</summary>
     /// <param name="box">The solved box.</param>
@@ -43,6 +44,7 @@ public sealed class ChargingStudy
         _reversed = new Lazy<IReadOnlyList<ReversedPlug>>(() => ReversedPlug.Find(box));
         _joins = new Lazy<IReadOnlyList<BankJoin>>(() => BankJoin.Find(box, _states.Value, graph));
         _shorts = new Lazy<IReadOnlyList<PortShort>>(() => PortShort.Find(box));
+        _wakes = new Lazy<IReadOnlyList<BmsWake>>(() => BmsWake.Find(box, _states.Value, Sources));
     }
 
     /// <summary>Every place where charge comes in.</summary>
@@ -77,6 +79,9 @@ public sealed class ChargingStudy
 
     /// <summary>A tool across the pins of each port that takes charge.</summary>
     public IReadOnlyList<PortShort> Shorts => _shorts.Value;
+
+    /// <summary>What brings each BMS back after it has cut off at low charge.</summary>
+    public IReadOnlyList<BmsWake> Wakes => _wakes.Value;
 
     /// <summary>The source of that id; null when it is none or does not end on the wiring.</summary>
     public ChargeSource? Source(string id)

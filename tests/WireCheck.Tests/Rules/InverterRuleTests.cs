@@ -41,6 +41,22 @@ public sealed class InverterRuleTests
         Found(metal.Replace(Declared, Bonded + ", earth: case", StringComparison.Ordinal)).ShouldBe("");
     }
 
+    [Theory]
+    [InlineData("", "advice mains-and-inverter-can-meet")]
+    [InlineData(", mains_inlet: no", "")]
+    [InlineData(", mains_inlet: yes, transfer: both-poles", "")]
+    [InlineData(", outlets: 0", "")]
+    public void A_mains_charger_inside_the_box_asks_whether_the_outlets_can_be_fed_by_the_wall_too(string declared, string expected)
+    {
+        string inside = Good.Replace(Declared, Declared + declared, StringComparison.Ordinal).Replace(
+            "conductors:",
+            "chargers:\n  built-in: {part: mains-14v6-5a}\nconductors:\n  wc1: {from: built-in.out+, to: plus.6, size: 14 AWG, length: 300 mm}\n"
+            + "  wc2: {from: built-in.out-, to: minus.6, size: 14 AWG, length: 300 mm}",
+            StringComparison.Ordinal);
+
+        Found(inside).ShouldBe(expected);
+    }
+
     [Fact]
     public void A_metal_appliance_on_a_floating_output_is_found()
     {

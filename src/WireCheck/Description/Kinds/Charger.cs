@@ -40,6 +40,9 @@ public sealed class Charger : Part
     /// <summary>What its output rises to when no battery is connected.</summary>
     public Given<ElectricPotential>? OutputWithoutBattery { get; init; }
 
+    /// <summary>It gives its voltage with no battery at its output; null when unknown.</summary>
+    public Given<bool>? StartsWithoutBattery { get; init; }
+
     /// <summary>What it draws from the battery to run itself.</summary>
     public Given<ElectricCurrent>? OwnUse { get; init; }
 
@@ -72,6 +75,7 @@ public sealed class Charger : Part
         From = r.PartId("from", "panel", "vehicle", "port", "inverter"),
         InputMax = r.Optional<ElectricPotential>("input_max"),
         OutputWithoutBattery = r.Optional<ElectricPotential>("output_without_battery", Bounds.ZeroOrMore),
+        StartsWithoutBattery = r.Optional<bool>("starts_without_battery"),
         OwnUse = r.Optional<ElectricCurrent>("own_use", Bounds.ZeroOrMore),
         BlocksReverse = r.Optional<bool>("blocks_reverse"),
         ColdChargeCutoff = r.Optional<Temperature>("cold_charge_cutoff"),

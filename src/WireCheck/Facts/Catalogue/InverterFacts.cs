@@ -29,6 +29,9 @@ public static class InverterFacts
     public static readonly Fact MainsInlet = Fact.YesNo(
         Kind, "mains_inlet", "Its outlets can be fed from the wall as well; absent when the description does not say.");
 
+    public static readonly Fact MainsInside = Fact.Names(
+        Kind, "mains_inside", "Mains chargers that are wired into the box, so that the wall's mains comes into it.");
+
     public static readonly Fact Transfer = Fact.Word(
         Kind, "transfer", "What keeps the wall and the inverter apart: both-poles, one-pole or none; absent when the description does not say.");
 

@@ -1,3 +1,4 @@
+using WireCheck.Charging;
 using WireCheck.Circuit.Wiring;
 using WireCheck.Description.Kinds;
 using WireCheck.Facts.Catalogue;
@@ -32,11 +33,26 @@ public sealed class BmsGatherer : Gatherer<Bms>
             NoteIfAssumed(subject, part, recloses, "closing again when a charger comes", "recloses_on_charge");
         }
 
+        AddWake(subject, context);
         SenseGuards.Gather(part, subject);
         AddCurrents(bms, subject, context);
         SingleFaultGathering.AddStuckBms(bms, subject, context);
         SenseGathering.Add(bms, subject, context);
         BmsPortGathering.Add(bms, subject, context);
+    }
+
+    private static void AddWake(FactSubject subject, GatherContext context)
+    {
+        foreach (BmsWake wake in context.Charging.Wakes)
+        {
+            if (wake.BmsId == subject.Id)
+            {
+                subject.SetNames(BmsChargeFacts.WakeSources, wake.Waking);
+                subject.SetNames(BmsChargeFacts.WakeUndecided, wake.Undecided);
+                subject.SetNames(BmsChargeFacts.WakeNeedBattery, wake.NeedBattery);
+                subject.SetNames(BmsChargeFacts.WakeOutOfReach, wake.OutOfReach);
+            }
+        }
     }
 
     private static void AddCurrents(WiredBms bms, FactSubject subject, GatherContext context)

@@ -26,6 +26,7 @@ internal static class InverterSideGathering
         SetYesNo(subject, InverterFacts.Isolated, part.Isolated);
         SetYesNo(subject, InverterFacts.ResidualCurrentDevice, part.ResidualCurrentDevice);
         SetYesNo(subject, InverterFacts.MainsInlet, part.MainsInlet);
+        subject.SetNames(InverterFacts.MainsInside, context.Pack.Of<Charger>().Where(IsMainsInside).Select(c => c.Id));
         subject.SetWord(InverterFacts.Neutral, part.Neutral is { } neutral ? (neutral.Value == NeutralBond.Bonded ? "bonded" : "floating") : null);
         subject.SetNumber(InverterFacts.Outlets, part.Outlets?.Value);
         subject.SetWord(InverterFacts.Earth, part.Earth?.Value);
@@ -36,6 +37,9 @@ internal static class InverterSideGathering
             InverterFacts.MetalLoads,
             context.Pack.Of<Load>().Where(l => l.At?.Value == part.Id && l.Metal?.Value == true).Select(l => l.Id));
     }
+
+    private static bool IsMainsInside(Charger charger) =>
+        charger.At is null && charger.From is null && charger.ChargerKind.Value is ChargerKind.CcCv or ChargerKind.Trickle;
 
     private static void SetYesNo(FactSubject subject, Fact fact, Given<bool>? given)
     {

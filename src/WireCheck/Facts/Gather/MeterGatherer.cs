@@ -20,6 +20,12 @@ public sealed class MeterGatherer : Gatherer<Meter>
                 subject, part, window, $"window {Keeping.Words(window.Value.From)} to {Keeping.Words(window.Value.To)}", "window_low", "window_high");
         }
 
+        MeterCounting.Add(part, subject, context);
+        if (part.Smallest is { } smallest)
+        {
+            NoteIfAssumed(subject, part, smallest, $"smallest counted current {Keeping.Words(smallest.Value)}", "smallest");
+        }
+
         ConsumerGathering.Add(part, facts, subject, context);
     }
 }
