@@ -122,6 +122,7 @@ public sealed class PackCheck(Func<Pack, GatherContext> solve)
             ? new CheckOutcome(new Report(file, pack.Title.Value, findings, facts, Cautions.Read())
             {
                 Text = new Lazy<DescriptionEdits>(() => DescriptionEdits.Of(file, text)),
+                Overrides = SettingOverride.Of(sets, pack.Settings, pack.SettingReasons),
                 Drawing = new Lazy<PlacedDrawing>(() => WiringDrawing.Of(pack, facts)),
                 MakePages = new Lazy<IReadOnlyList<NumbersPage>>(() => BoxPages.Of(box)),
                 MakePlots = new Lazy<IReadOnlyList<ReportPlot>>(() => BoxPages.PlotsOf(box, facts)),

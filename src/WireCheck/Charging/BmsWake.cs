@@ -13,11 +13,11 @@ namespace WireCheck.Charging;
 /// <param name="Waking">Sources that reach it and start without a battery.</param>
 /// <param name="Undecided">Sources that reach it; whether they start without a battery is not said.</param>
 /// <param name="NeedBattery">Sources that reach it and wait for a battery that is not there.</param>
-/// <param name="OutOfReach">Sources that do not reach it, or whose voltage is too low, with the switches open or closed.</param>
+/// <param name="OutOfReach">Sources that charge while it conducts and do not reach it then, with the switches open or closed.</param>
 public sealed record BmsWake(
     string BmsId, IReadOnlyList<string> Waking, IReadOnlyList<string> Undecided, IReadOnlyList<string> NeedBattery, IReadOnlyList<string> OutOfReach)
 {
-    /// <summary>Every BMS of a box, each source tried alone; nothing for a box without a source.</summary>
+    /// <summary>Every BMS of a box, each source tried alone; nothing for a box without a source that charges.</summary>
     /// <param name="box">The solved box.</param>
     /// <param name="states">A solver of it.</param>
     /// <param name="sources">Where charge comes in.</param>
@@ -34,8 +34,10 @@ public sealed record BmsWake(
         List<ChargeSource> tried = [];
         foreach (ChargeSource source in sources)
         {
-            // A source that only feeds a charger of the box, such as the panel of a controller, charges in that one's mode.
-            if (box.Modes.FirstOrDefault(m => m.Id == Modes.ChargingPrefix + source.Id) is not { } alone)
+            // A source that only feeds a charger of the box, such as the panel of a controller, charges in that one's mode; one
+            // that does not charge with the BMS closed either has another fault, which other rules tell.
+            if (box.Modes.FirstOrDefault(m => m.Id == Modes.ChargingPrefix + source.Id) is not { } alone
+                || !box.In(alone.Id).Any(p => p.Solution.Outcome == SolveOutcome.Solved && Charges(p, box)))
             {
                 continue;
             }
@@ -56,7 +58,7 @@ public sealed record BmsWake(
             }
         }
 
-        return [.. all.Select(b => Sorted(b.Part.Id, tried, reached))];
+        return tried.Count == 0 ? [] : [.. all.Select(b => Sorted(b.Part.Id, tried, reached))];
     }
 
     private static BmsWake Sorted(string bms, List<ChargeSource> sources, HashSet<(string Bms, string Source)> reached)
@@ -81,8 +83,11 @@ public sealed record BmsWake(
         double charging = -bms.DischargeSign * point.Volts(bms.Path.A, bms.Path.B);
         double separate = bms.ChargePath is { } path ? -bms.DischargeSign * point.Volts(path.A, path.B) : double.NegativeInfinity;
         return Math.Max(charging, separate) > drop
-            || box.Wiring.Of<WiredBank>().Any(b => BankCharge.Of(box.Wiring, b, point).CellAmps > box.Wiring.Data.Assumed("charging_above"));
+            || Charges(point, box);
     }
+
+    private static bool Charges(OperatingPoint point, SolvedBox box) =>
+        box.Wiring.Of<WiredBank>().Any(b => BankCharge.Of(box.Wiring, b, point).CellAmps > box.Wiring.Data.Assumed("charging_above"));
 
     /// <summary>
     /// True when a source stands under voltage with no battery at its output, false when it waits for one, null when its data

@@ -198,4 +198,10 @@ internal static class InputMessages
         number == 1 ? $"1 {one}" : FormattableString.Invariant($"{number} {many ?? one + "s"}");
 
     private static string Short(string text) => text.Length <= 60 ? text : text[..57] + "…";
+
+    internal static string SettingKey(string setting, string key) =>
+        $"settings.{setting} has a value and a reason (because); '{key}' is neither";
+
+    internal static string SettingNeedsReason(string setting) =>
+        $"settings.{setting} is written with a reason but gives none; add because: and why the threshold is another here";
 }

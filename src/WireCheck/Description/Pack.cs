@@ -24,6 +24,9 @@ public sealed class Pack
     /// <summary>Thresholds of the rule sets that the builder overrides, as written.</summary>
     public required IReadOnlyDictionary<string, YamlScalar> Settings { get; init; }
 
+    /// <summary>Why the builder overrides a threshold, for those that say it as <c>{value: …, because: …}</c>.</summary>
+    public IReadOnlyDictionary<string, string> SettingReasons { get; init; } = new Dictionary<string, string>();
+
     public required Surroundings Surroundings { get; init; }
 
     /// <summary>All parts except conductors, in the order of the file.</summary>
@@ -92,6 +95,7 @@ public sealed class Pack
         Notes = Notes,
         RuleSets = RuleSets,
         Settings = Settings,
+        SettingReasons = SettingReasons,
         Surroundings = Surroundings,
         Parts = parts,
         Conductors = conductors,

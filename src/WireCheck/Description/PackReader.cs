@@ -105,6 +105,7 @@ public sealed class PackReader
             Notes = _head.Notes(),
             RuleSets = _head.RuleSets(),
             Settings = _head.Settings(),
+            SettingReasons = _head.SettingReasons(),
             Surroundings = _head.Surroundings(),
             Parts = parts,
             Conductors = conductors,

@@ -4,6 +4,7 @@ using WireCheck.Facts;
 using WireCheck.Findings;
 using WireCheck.Reports.Pages;
 using WireCheck.Reports.Svg;
+using WireCheck.Rules;
 using WireCheck.Tolerances;
 
 namespace WireCheck.Reports;
@@ -17,6 +18,9 @@ namespace WireCheck.Reports;
 public sealed record Report(
     string File, string PackTitle, FindingList Findings, FactTable Facts, IReadOnlyList<string> Cautions)
 {
+    /// <summary>Thresholds that the description takes otherwise than its rule sets.</summary>
+    public IReadOnlyList<SettingOverride> Overrides { get; init; } = [];
+
     /// <summary>The wiring drawing, made when a report asks for it; null when there is none.</summary>
     public Lazy<PlacedDrawing>? Drawing { get; init; }
 

@@ -76,9 +76,10 @@ internal sealed class HeadReader
         Dictionary<string, YamlScalar> settings = new(StringComparer.Ordinal);
         foreach ((YamlEntry entry, Layer layer) in Reader.Entries("settings"))
         {
-            if (entry.Value is YamlScalar { IsEmpty: false } value)
+            if (SettingReader.ValueOf(entry.Value) is { } value)
             {
                 settings[entry.Key.Text] = value;
+                SettingReader.NoteOtherKeys(entry, _context.Problems);
             }
             else
             {
@@ -87,6 +88,20 @@ internal sealed class HeadReader
         }
 
         return settings;
+    }
+
+    internal IReadOnlyDictionary<string, string> SettingReasons()
+    {
+        Dictionary<string, string> reasons = new(StringComparer.Ordinal);
+        foreach ((YamlEntry entry, Layer _) in Reader.Entries("settings"))
+        {
+            if (SettingReader.ReasonOf(entry.Value) is { } reason)
+            {
+                reasons[entry.Key.Text] = reason;
+            }
+        }
+
+        return reasons;
     }
 
     internal Surroundings Surroundings() =>

@@ -51,7 +51,7 @@ public static class BmsChargeFacts
         Kind, "body_diode_power", "W", "Heat in it when the charge current passes the body diode of its open discharge side; absent for a separate charge port.");
 
     public static readonly Fact WakeSources = Fact.Names(
-        Kind, "wake_sources", "Sources that reach it after it has cut off at low charge, every relay at rest that the bank held, and start without a battery; absent when the box has no source.");
+        Kind, "wake_sources", "Sources that reach it after it has cut off at low charge, every relay at rest that the bank held, and start without a battery; absent when nothing charges the box.");
 
     public static readonly Fact WakeUndecided = Fact.Names(
         Kind, "wake_undecided", "Sources that reach it then; whether they start without a battery is not said.");
@@ -59,7 +59,7 @@ public static class BmsChargeFacts
     public static readonly Fact WakeNeedBattery = Fact.Names(Kind, "wake_need_battery", "Sources that reach it then but start with a battery only.");
 
     public static readonly Fact WakeOutOfReach = Fact.Names(
-        Kind, "wake_out_of_reach", "Sources that do not reach it then, or whose voltage is too low, with all switches open or closed.");
+        Kind, "wake_out_of_reach", "Sources that charge while it conducts and do not reach it then, with all switches open or closed.");
 }
 
 /// <summary>Facts about a diode in the way of a charge.</summary>

@@ -58,6 +58,7 @@ public static class JsonReport
         json.WriteString("pack", report.PackTitle);
         json.WriteString("verdict", VerdictWords.For(report.Findings.Counts.Verdict));
         WriteCounts(json, report.Findings.Counts);
+        WriteOverrides(json, report.Overrides);
         json.WriteStartArray("findings");
         foreach (Finding finding in report.Findings.Findings)
         {
@@ -86,6 +87,27 @@ public static class JsonReport
         settings.ForbidRange(UnicodeRange.Create('\u2028', '\u202E'));
         settings.ForbidRange(UnicodeRange.Create('\u2060', '\u206F'));
         return JavaScriptEncoder.Create(settings);
+    }
+
+    private static void WriteOverrides(Utf8JsonWriter json, IReadOnlyList<SettingOverride> overrides)
+    {
+        if (overrides.Count == 0)
+        {
+            return;
+        }
+
+        json.WriteStartArray("overrides");
+        foreach (SettingOverride changed in overrides)
+        {
+            json.WriteStartObject();
+            json.WriteString("name", changed.Name);
+            json.WriteString("written", changed.Written);
+            json.WriteString("usual", changed.Usual);
+            json.WriteString("because", changed.Because);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
     }
 
     private static void WriteCounts(Utf8JsonWriter json, FindingCounts counts)

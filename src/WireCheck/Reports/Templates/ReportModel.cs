@@ -52,6 +52,7 @@ internal sealed class ReportModel(Report report, int place, TemplateTarget targe
             ("findings", List(report.Findings.Findings.Where(f => f.Waived is null).Select(OfFinding))),
             ("waived", List(report.Findings.Findings.Where(f => f.Waived is not null).Select(OfFinding))),
             ("undecided", List(report.Findings.Undecided.GroupBy(u => u.Rule.Id).Select(OfUndecided))),
+            ("overrides", List(report.Overrides.Select(OfOverride))),
             ("margins", List(report.Findings.NearestMargins.Select(OfMargin))),
             ("rules", List(report.Findings.Findings.DistinctBy(f => f.Rule).OrderBy(f => f.Rule, StringComparer.Ordinal).Select(OfRule))),
             ("shelf", report.Facts.Pack.Find(PackFacts.TimeToCutOff.Name)?.Value is double seconds ? NumberWords.Days(seconds / Durations.SecondsPerDay) : null),
@@ -120,6 +121,13 @@ internal sealed class ReportModel(Report report, int place, TemplateTarget targe
         ("bound", (margin.Floor ? "at least " : "at most ") + NumberWords.Quantity(margin.Bound, margin.Unit)),
         ("rule", escape(margin.Rule.Id)),
         ("title", escape(margin.Rule.Title)));
+
+    private ScriptObject OfOverride(SettingOverride changed) => Map(
+        ("name", escape(changed.Name)),
+        ("written", escape(changed.Written)),
+        ("usual", escape(changed.Usual)),
+        ("means", escape(changed.Means)),
+        ("because", escape(changed.Because ?? "no reason is given")));
 
     private ScriptObject OfRule(Finding finding) => Map(
         ("id", escape(finding.Rule)),
