@@ -66,6 +66,12 @@ internal sealed class HeatLoop
     /// <summary>Rise at which a time constant is told for insulation that the air alone is too hot for, K.</summary>
     private const double LeastRise = 10;
 
+    /// <summary>A current that is larger by less warms no conductor by a degree that matters.</summary>
+    private const double NoticeableRatio = 1.02;
+
+    /// <summary>A current that is larger by more was another state of the load, not the same one at another voltage.</summary>
+    private const double CollapsedRatio = 2;
+
     /// <summary>Time constants of the conductors, each lying alone, s.</summary>
     internal IReadOnlyList<double> TimeConstants => _timeConstants;
 
@@ -102,6 +108,7 @@ internal sealed class HeatLoop
                 PartWatts = [.. average.Watts],
                 ConductorAmps = [.. average.Amps],
                 ConductorCelsius = [.. celsius],
+                PeakCelsius = [.. celsius],
                 InsideWatts = total,
                 Charging = IsCharging(point),
                 Lasts = Lasts(celsius),
@@ -114,6 +121,42 @@ internal sealed class HeatLoop
 
             inside = next;
         }
+    }
+
+    /// <summary>
+    /// A settled mode with every conductor judged by the largest current it carries at any of the corners, each as hot as the rest of
+    /// its bundle at its largest makes it, in the air of the mode.
+    /// </summary>
+    /// <param name="heated">The mode, settled at one corner.</param>
+    /// <param name="corners">The same mode, solved at every corner.</param>
+    internal HeatedMode AtLargestCurrents(HeatedMode heated, IEnumerable<OperatingPoint> corners)
+    {
+        double[] amps = [.. heated.ConductorAmps];
+        bool larger = false;
+        foreach (OperatingPoint point in corners)
+        {
+            for (int i = 0; i < amps.Length && point.Solution.Outcome == SolveOutcome.Solved; i++)
+            {
+                double here = Math.Abs(point.Amps(_wires[i].Element));
+                double settled = Math.Abs(heated.Point.Amps(_wires[i].Element));
+                if (here > settled * NoticeableRatio && here > amps[i] * NoticeableRatio)
+                {
+                    // What a load that comes and goes heats less than its peak stays in proportion, unless it had collapsed.
+                    double share = settled * CollapsedRatio > here ? heated.ConductorAmps[i] / settled : 1;
+                    amps[i] = Math.Max(amps[i], here * share);
+                    larger = true;
+                }
+            }
+        }
+
+        if (!larger)
+        {
+            return heated;
+        }
+
+        double[] celsius = new double[amps.Length];
+        _conductors.Settle(amps, heated.InsideCelsius, _ambient, celsius);
+        return heated with { PeakCelsius = celsius, Lasts = heated.Lasts && Lasts(celsius) };
     }
 
     /// <summary>

@@ -4,8 +4,8 @@ using WireCheck.Circuit.Wiring;
 namespace WireCheck.States;
 
 /// <summary>
-/// A box warm in each of its lasting modes. Of the three charges with the highest resistance, the one at which the
-/// conductors make the most heat is settled: it decides.
+/// A box warm in each of its lasting modes. The corner at which the conductors make the most heat is settled: it decides. That
+/// is one of the highest resistance, unless a load then asks for more than the wiring brings and collapses.
 /// </summary>
 public sealed class HeatedBox
 {
@@ -62,7 +62,7 @@ public sealed class HeatedBox
         {
             if (box.Modes[m].Steady && DecidingCorner(box, m) is { } corner && loop.Settle(box.Modes[m], corner) is { } heated)
             {
-                modes.Add(heated);
+                modes.Add(loop.AtLargestCurrents(heated, box.Points.Skip(m * box.Corners.Count).Take(box.Corners.Count)));
             }
         }
 
@@ -72,7 +72,7 @@ public sealed class HeatedBox
     private static HeatedMode? Hotter(HeatedMode? held, HeatedMode mode, bool counts) =>
         counts && (held is null || mode.InsideCelsius > held.InsideCelsius) ? mode : held;
 
-    /// <summary>The corner of the highest resistance at which the conductors of a mode make the most heat.</summary>
+    /// <summary>The corner at which the conductors of a mode make the most heat.</summary>
     private static Corner? DecidingCorner(SolvedBox box, int mode)
     {
         Corner? deciding = null;
@@ -80,7 +80,7 @@ public sealed class HeatedBox
         for (int c = 0; c < box.Corners.Count; c++)
         {
             OperatingPoint point = box.Points[(mode * box.Corners.Count) + c];
-            if (!point.Corner.HighestResistance || point.Solution.Outcome != SolveOutcome.Solved)
+            if (point.Solution.Outcome != SolveOutcome.Solved)
             {
                 continue;
             }

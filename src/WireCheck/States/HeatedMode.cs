@@ -1,7 +1,7 @@
 namespace WireCheck.States;
 
 /// <summary>A box in one mode, warm: circuit and heat settled together, as after hours.</summary>
-public sealed class HeatedMode
+public sealed record HeatedMode
 {
     /// <summary>The point as it settled, with every load on that comes and goes; its corner tells how full the cells are.</summary>
     public required OperatingPoint Point { get; init; }
@@ -23,6 +23,12 @@ public sealed class HeatedMode
 
     /// <summary>Temperature of each conductor's metal, °C, in the order of the wired conductors.</summary>
     public required double[] ConductorCelsius { get; init; }
+
+    /// <summary>
+    /// The same at the largest current that each carries at any corner of the mode, where that is more than at
+    /// <see cref="Point"/>: when a load collapses at the highest resistances, the wire carries most at the lowest.
+    /// </summary>
+    public required double[] PeakCelsius { get; init; }
 
     /// <summary>All heat left in the box, W.</summary>
     public required double InsideWatts { get; init; }

@@ -92,6 +92,9 @@ public static class PrechargeFacts
 
     public static readonly Fact Capacitance = Fact.Number(Kind, "precharged_capacitance", "F", "Sum of those capacitances.");
 
+    public static readonly Fact ComesFirst = Fact.YesNo(
+        Kind, "comes_first", "In some position of the switches it has a feed while the relay it goes round stays open; false when that relay closes first in all of them.");
+
     public static readonly Fact AlwaysAcross = Fact.YesNo(
         Kind, "always_across", "No switch or relay stands in its branch: it lies across the contact at all times.");
 

@@ -19,7 +19,7 @@ internal static class ConductorHeatGathering
         foreach (HeatedMode mode in context.Heat.Modes)
         {
             // The air of a state that cannot last is none: only what the conductor itself adds to it counts.
-            double celsius = mode.ConductorCelsius[place];
+            double celsius = mode.PeakCelsius[place];
             subject.Largest(
                 ConductorHeatFacts.Temperature,
                 mode.Lasts ? celsius : celsius - mode.InsideCelsius + context.Heat.HottestInsideCelsius,

@@ -23,6 +23,7 @@ internal static class PrechargeGathering
         subject.SetNames(PrechargeFacts.Parts, precharge.Capacitors.Select(c => c.PartId));
         subject.SetNumber(PrechargeFacts.Capacitance, precharge.Farads);
         subject.Set(PrechargeFacts.AlwaysAcross, precharge.AlwaysAcross);
+        subject.Set(PrechargeFacts.ComesFirst, precharge.ComesFirst);
         subject.SetNumber(PrechargeFacts.FinalShare, precharge.FinalShare);
         subject.SetNumber(PrechargeFacts.FinalVoltage, precharge.FinalVolts);
         subject.SetWord(PrechargeFacts.HeldDownBy, precharge.HeldDownBy);

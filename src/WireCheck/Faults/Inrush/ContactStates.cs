@@ -1,3 +1,4 @@
+using WireCheck.Circuit.Solving;
 using WireCheck.Circuit.Wiring;
 using WireCheck.States;
 
@@ -43,6 +44,36 @@ internal sealed class ContactStates
         {
             Hold(contact, closed, null);
         }
+    }
+
+    /// <summary>
+    /// True when there is a position of the switches in which the branch round a relay's contact feeds what it charges and the relay
+    /// stays open by itself: without one, the contact always closes first. Every switch is closed, or all but one, or all but two.
+    /// </summary>
+    /// <param name="relay">The relay whose contact the branch goes round.</param>
+    /// <param name="workedBy">Switches and relays in the branch.</param>
+    /// <param name="charged">What the branch charges.</param>
+    /// <param name="live">Voltage from which it is fed, V.</param>
+    /// <param name="corner">The corner.</param>
+    internal bool StaysOpen(
+        WiredRelay relay, IReadOnlyList<WiredPart> workedBy, IReadOnlyList<InrushCapacitor> charged, double live, Corner corner)
+    {
+        string[] all = [.. _idle.ClosedSwitches.Union(workedBy.OfType<WiredSwitch>().Select(s => s.Part.Id)).Order(StringComparer.Ordinal)];
+        for (int first = -1; first < all.Length; first++)
+        {
+            for (int second = -1; second <= first; second++)
+            {
+                HashSet<string> closed = [.. all.Where((_, i) => i != first && i != second)];
+                OperatingPoint point = _solver.Solve(_idle.WithSwitches(closed), corner);
+                if (point.Solution.Outcome == SolveOutcome.Solved && !relay.Make.Closed
+                    && charged.Any(c => Math.Abs(point.Solution.Voltage(c.Plus, c.Minus)) > live))
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
     }
 
     /// <summary>Closes a contact and lets nothing else move.</summary>

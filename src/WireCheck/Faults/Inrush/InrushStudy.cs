@@ -110,6 +110,8 @@ public sealed class InrushStudy
     /// <summary>A contact closes last; capacitors that <paramref name="known"/> marks are left to the contacts that they belong to.</summary>
     private InrushEvent? AtContact(WiredPart contact, bool[] covered, bool[]? known = null)
     {
+        // Asked first: solving the precharges moves the contacts.
+        Precharge? precharge = Precharges.FirstOrDefault(p => p.ContactId == contact.Part.Id);
         OperatingPoint open = States.SolveOpen(contact, [], _corner);
         double[] before = Volts(open.Solution);
         ContactStates.Close(contact);
@@ -130,20 +132,14 @@ public sealed class InrushStudy
             }
         }
 
-        Precharge? precharge = Precharges.FirstOrDefault(p => p.ContactId == contact.Part.Id);
-        if (precharge is { AlwaysAcross: false })
+        if (precharge is { AlwaysAcross: false, ComesFirst: true })
         {
             // It is ended when most of the way is done; what it cannot reach remains in any case.
             double left = full * (1 - _box.Wiring.Data.Assumed("precharge_share"));
             step = Math.Min(step, Math.Max(left, full * (1 - precharge.FinalShare)));
-
-            // The precharge has been solved since and has left the contact as it needed it.
-            States.SolveOpen(contact, [], _corner);
-            ContactStates.Close(contact);
-            uncharged = Circuit.SolveUncharged();
         }
 
-        return Event(contact.Part.Id, charged, uncharged, full, step, precharge?.ResistorId);
+        return Event(contact.Part.Id, charged, uncharged, full, step, precharge is { ComesFirst: true } ? precharge.ResistorId : null);
     }
 
     /// <summary>A load is plugged into a live port.</summary>
@@ -216,7 +212,9 @@ public sealed class InrushStudy
 
             if (worst is not null)
             {
-                solved.Add(worst with { HighestVolts = highest });
+                bool comesFirst = branch.Contact is not WiredRelay relay || branch.WorkedBy.Count == 0
+                    || States.StaysOpen(relay, branch.WorkedBy, branch.Capacitors, _smallestStep, _corner);
+                solved.Add(worst with { HighestVolts = highest, ComesFirst = comesFirst });
             }
         }
 
@@ -251,6 +249,12 @@ public sealed class InrushStudy
         }
 
         double source = branch.Capacitors.Max(c => closed.Voltage(c.Plus, c.Minus));
+        if (source <= 0)
+        {
+            // The capacitors stand the wrong way round: another rule tells that, and nothing charges them as meant.
+            return null;
+        }
+
         return new Precharge(
             branch.Resistor.Part.Id, branch.Contact.Part.Id, [.. branch.WorkedBy.Select(p => p.Part.Id)], branch.Capacitors)
         {

@@ -25,6 +25,9 @@ public sealed record Precharge(
     /// <summary>Converter or inverter that starts meanwhile and takes the voltage down again; null when none does.</summary>
     public string? HeldDownBy { get; init; }
 
+    /// <summary>False when the contact closes as soon as the branch has a feed, so that nothing is ever charged before.</summary>
+    public bool ComesFirst { get; init; } = true;
+
     /// <summary>True when it lies across the contact at all times.</summary>
     public bool AlwaysAcross => WorkedBy.Count == 0;
 
