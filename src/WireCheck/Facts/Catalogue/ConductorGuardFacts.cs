@@ -12,6 +12,9 @@ public static class ConductorGuardFacts
         "Largest rating of a fuse or breaker that may be all that limits its current: for a feed, over the sources that reach it, the smallest rating on the way; "
         + "for a return, over the consumers and ports whose current comes back through it, the smallest rating on their feed. Absent when a source reaches it with none.");
 
+    public static readonly Fact ProtectedTogether = Fact.Names(
+        Kind, "protected_together", "Fuses and breakers that together let that current back through a return which several consumers share; absent when one alone decides.");
+
     public static readonly Fact ProtectionId = Fact.Word(Kind, "protection_id", "Id of that fuse or breaker.");
 
     public static readonly Fact UnprotectedCurrent = Fact.Number(

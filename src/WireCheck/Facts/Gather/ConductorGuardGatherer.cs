@@ -21,6 +21,11 @@ internal static class ConductorGuardGatherer
             }
         }
 
+        if (guard.Together.Count > 0)
+        {
+            subject.SetNames(ConductorGuardFacts.ProtectedTogether, guard.Together);
+        }
+
         subject.Set(ConductorGuardFacts.UnprotectedCurrent, guard.UnfusedAmps);
         if (guard.UnfusedSource is not null)
         {

@@ -6,10 +6,14 @@ namespace WireCheck.Facts.Gather;
 
 /// <summary>What guards a conductor against the source that is worst for it.</summary>
 /// <param name="Amps">Rating of the fuse that may be all that limits its current, A; null when a source reaches it with none.</param>
-/// <param name="FuseId">Id of that fuse.</param>
+/// <param name="FuseId">Id of that fuse; of a return behind several, the largest of them.</param>
 /// <param name="UnfusedSource">Id of the source that reaches it without a fuse and drives the most; null when none does.</param>
 /// <param name="UnfusedAmps">What that source can drive, A; 0 when there is none.</param>
-public sealed record ConductorGuard(double? Amps, string? FuseId, string? UnfusedSource, double UnfusedAmps);
+public sealed record ConductorGuard(double? Amps, string? FuseId, string? UnfusedSource, double UnfusedAmps)
+{
+    /// <summary>The fuses that together let <see cref="Amps"/> through, where several consumers share a return; empty otherwise.</summary>
+    public IReadOnlyList<string> Together { get; init; } = [];
+}
 
 /// <summary>Finds the fuses that stand between sources and conductors.</summary>
 public sealed class GuardFinder
@@ -84,13 +88,21 @@ public sealed class GuardFinder
         return new ConductorGuard(source is null || worst > unfused ? worst : null, fuse, source, unfused);
     }
 
-    /// <summary>A return: the largest guard of what comes back through it, which is what it would cut off.</summary>
+    /// <summary>
+    /// A return: the largest guard of what comes back through it, which is what it would cut off; where several ports, loads,
+    /// converters or inverters come back through it, what their fuses let through together. Coils, meters and lamps add to no sum:
+    /// they cannot be overloaded by plugging something in, and two of them do not fail on one day.
+    /// </summary>
     private ConductorGuard OfReturn(WiredConductor wire)
     {
         double? worst = null;
         string? fuse = null;
+        IReadOnlyList<string> together = [];
         foreach (SourcePoint bank in _context.Sources.Where(s => _context.Wiring[s.PartId] is WiredBank))
         {
+            HashSet<int> shared = [];
+            HashSet<string> fuses = new(StringComparer.Ordinal);
+
             // What never comes back to the bank but through another consumer is not cut off by this wire.
             bool[] comesBack = Reach.From(_context.Graph, bank.Minus, _ => true, against: true);
             bool[] still = Reach.From(_context.Graph, bank.Minus, e => e.PartId != wire.Part.Id, against: true);
@@ -98,14 +110,31 @@ public sealed class GuardFinder
             foreach (PowerTap tap in PowerTap.In(_context.Wiring).Where(t => comesBack[t.Minus] && !still[t.Minus]))
             {
                 Guard guard = guards[tap.Plus];
-                if (guard is { Reached: true, Unfused: false } && guard.Amps > (worst ?? 0))
+                if (guard is not { Reached: true, Unfused: false })
                 {
-                    (worst, fuse) = (guard.Amps, guard.FuseId);
+                    continue;
                 }
+
+                if (guard.Amps > (worst ?? 0))
+                {
+                    (worst, fuse, together) = (guard.Amps, guard.FuseId, []);
+                }
+
+                if (_context.Wiring[tap.PartId] is WiredPort or WiredLoad or IPoweredInput && guard.FuseId is { } own)
+                {
+                    shared.Add(tap.Plus);
+                    fuses.Add(own);
+                }
+            }
+
+            if (fuses.Count > 1 && FuseFlow.Find(_context.Graph, bank.Plus, shared) is { } flow
+                && double.IsFinite(flow.Amps) && flow.Amps > (worst ?? 0))
+            {
+                (worst, together) = (flow.Amps, flow.Fuses);
             }
         }
 
-        return new ConductorGuard(worst, fuse, null, 0);
+        return new ConductorGuard(worst, fuse, null, 0) { Together = together };
     }
 
     /// <summary>The more dangerous of the two ends.</summary>
