@@ -58,6 +58,11 @@ internal sealed class OpenBms
         solution = _settling.GoOn();
         _tester.MarkBurdened(solution, after);
         Trace(last, after, plugs, closed);
+        foreach (WiredRelay relay in _box.Relays)
+        {
+            AddCoil(found, relay, solution, plugs, closed);
+        }
+
         for (int i = 0; i < before.Length; i++)
         {
             SneakPath? path = last[i] ?? (first[i] is { } passing ? passing with { DropsOut = true } : null);
@@ -78,6 +83,27 @@ internal sealed class OpenBms
         }
 
         _box.SetBms(true);
+    }
+
+    /// <summary>A coil that a bank still holds, once all is settled.</summary>
+    private void AddCoil(List<SneakPath> found, WiredRelay relay, Solution solution, PlugCase plugs, ulong closed)
+    {
+        string id = relay.Part.Id;
+        int plus = _box.Wiring.Node(id, "86");
+        int minus = _box.Wiring.Node(id, "85");
+        double volts = solution.Voltage(plus, minus);
+        if (Math.Abs(volts) <= _box.Wiring.Data.Assumed("live_above") || found.Exists(f => f.PartId == id))
+        {
+            return;
+        }
+
+        (List<LoopStep> feed, List<LoopStep> back, string? source) =
+            volts > 0 ? _finder.Tracer.Trace(solution, plus, minus) : _finder.Tracer.Trace(solution, minus, plus);
+        if (source is not null && _box.Wiring[source] is WiredBank)
+        {
+            List<LoopStep> steps = [.. feed, .. back];
+            found.Add(Path(id, steps, LoopTracer.Ids(source, feed, id, back), plugs, closed) with { Size = Math.Abs(volts) });
+        }
     }
 
     private void Trace(SneakPath?[] paths, byte[] live, PlugCase plugs, ulong closed)

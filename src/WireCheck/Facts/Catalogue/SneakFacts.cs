@@ -101,7 +101,7 @@ public sealed class SneakFacts : FactGroup
 
     public static SneakFacts Switch { get; } = new("switch", consumer: true);
 
-    public static SneakFacts Relay { get; } = new("relay", consumer: false, bypass: false);
+    public static SneakFacts Relay { get; } = new("relay", consumer: false);
 
     public static SneakFacts Charger { get; } = new("charger", consumer: false);
 

@@ -34,7 +34,7 @@ public sealed class BmsGatherer : Gatherer<Bms>
         }
 
         AddWake(subject, context);
-        SenseGuards.Gather(part, subject);
+        SenseGuards.Gather(part, subject, context);
         AddCurrents(bms, subject, context);
         SingleFaultGathering.AddStuckBms(bms, subject, context);
         SenseGathering.Add(bms, subject, context);

@@ -17,14 +17,17 @@ internal static class SenseGuards
         }
 
         bool outside = wire.Conductor.Place?.Value == PartPlace.Outside;
-        subject.Set(SenseLeadFacts.Conductor.Unfused, ReachesCells(wire, context));
+        double fuse = LargestFuse(wire, context);
+        subject.Set(SenseLeadFacts.Conductor.Unfused, double.IsPositiveInfinity(fuse));
+        subject.SetNumber(SenseLeadFacts.Conductor.Fuse, fuse > 0 && double.IsFinite(fuse) ? fuse : null);
+        subject.SetNumber(SenseLeadFacts.Conductor.Ampacity, context.Ampacities.Amps(wire.Conductor));
         subject.Set(SenseLeadFacts.Conductor.Size, wire.Conductor.Size.Value.ToString());
         subject.Set(SenseLeadFacts.Conductor.Length, wire.Conductor.Length.Value.Meters);
         subject.Set(SenseLeadFacts.Conductor.Exposed, outside || wire.Conductor.ThroughWall is not null);
     }
 
     /// <summary>Leads that a BMS tells in short.</summary>
-    internal static void Gather(Bms bms, FactSubject subject)
+    internal static void Gather(Bms bms, FactSubject subject, GatherContext context)
     {
         if (bms.Sense is not { } sense)
         {
@@ -32,16 +35,20 @@ internal static class SenseGuards
         }
 
         subject.Set(SenseLeadFacts.Bms.Unfused, sense.Fuse is null);
+        subject.SetNumber(SenseLeadFacts.Bms.Fuse, sense.Fuse?.Value.Amperes);
+        subject.SetNumber(SenseLeadFacts.Bms.Ampacity, context.Ampacities.LeadAmps(sense.Size.Value));
         subject.Set(SenseLeadFacts.Bms.Size, sense.Size.Value.ToString());
         subject.Set(SenseLeadFacts.Bms.Length, sense.Length.Value.Meters);
         subject.Set(SenseLeadFacts.Bms.Exposed, false);
     }
 
-    /// <summary>True when an end of the lead is joined to a pole or tap of a bank with no fuse between.</summary>
-    private static bool ReachesCells(WiredConductor wire, GatherContext context)
+    /// <summary>
+    /// The fuse between the lead and a pole or tap of a bank, A: on each way the smallest, of all ways and taps the largest; infinite
+    /// when an end of the lead is joined to one with no fuse between, 0 when it is joined to none.
+    /// </summary>
+    private static double LargestFuse(WiredConductor wire, GatherContext context)
     {
-        bool[] fromA = Reach.From(context.Graph, wire.Element.A, e => Passes(e, wire));
-        bool[] fromB = Reach.From(context.Graph, wire.Element.B, e => Passes(e, wire));
+        double largest = 0;
         foreach (WiredBank bank in context.Wiring.Of<WiredBank>())
         {
             for (int group = 0; group <= bank.Cells.Series.Value; group++)
@@ -49,16 +56,11 @@ internal static class SenseGuards
                 string terminal = group == 0 ? "-"
                     : group == bank.Cells.Series.Value ? "+"
                     : FormattableString.Invariant($"t{group}");
-                int node = context.Wiring.Node(bank.Part.Id, terminal);
-                if (fromA[node] || fromB[node])
-                {
-                    return true;
-                }
+                Guard[] guards = WeakestFuse.Guards(context.Graph, context.Wiring.Node(bank.Part.Id, terminal), 0, wire.Part.Id);
+                largest = Math.Max(largest, Math.Max(guards[wire.Element.A].Amps, guards[wire.Element.B].Amps));
             }
         }
 
-        return false;
+        return largest;
     }
-
-    private static bool Passes(WiringEdge edge, WiredConductor wire) => edge.PartId != wire.Part.Id && edge.FuseAmps is null;
 }
