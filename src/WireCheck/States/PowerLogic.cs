@@ -60,12 +60,16 @@ internal sealed class PowerLogic
     /// <summary>How far a controller gives way when its panels cannot bring what it asks for: it seeks a little lower.</summary>
     private const double GivingWay = 0.99;
 
+    /// <summary>Less than this share of what its panels could bring means that no closed way leads from them to the controller, only leaks.</summary>
+    private const double LeastShare = 0.01;
+
     /// <summary>Turns off, for the rest of this state, what no voltage can serve.</summary>
-    internal void GiveUp(IReadOnlyList<Element> collapsed)
+    internal void GiveUp(Solution solution)
     {
+        IReadOnlyList<Element> collapsed = solution.Collapsed;
         foreach (WiredCharger charger in _chargers)
         {
-            GiveUp(charger, collapsed);
+            GiveUp(charger, solution);
         }
 
         for (int i = 0; i < _inputs.Length; i++)
@@ -88,16 +92,16 @@ internal sealed class PowerLogic
         }
     }
 
-    private void GiveUp(WiredCharger charger, IReadOnlyList<Element> collapsed)
+    private void GiveUp(WiredCharger charger, Solution solution)
     {
-        if (charger.Stage is not { } stage || !collapsed.Contains(stage))
+        if (charger.Stage is not { } stage || !solution.Collapsed.Contains(stage))
         {
             return;
         }
 
-        if (charger.Feed is not null)
+        if (charger.Feed is not null && solution.ServedShare > LeastShare)
         {
-            stage.PowerLimitWatts *= GivingWay;
+            stage.PowerLimitWatts *= Math.Min(GivingWay, solution.ServedShare);
             return;
         }
 

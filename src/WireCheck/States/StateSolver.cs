@@ -111,7 +111,7 @@ public sealed class StateSolver
         {
             if (solution.Outcome == SolveOutcome.Collapsed)
             {
-                _power.GiveUp(solution.Collapsed);
+                _power.GiveUp(solution);
             }
             else if (_relays.Follow(solution))
             {

@@ -1,4 +1,8 @@
+using System.Diagnostics;
 using WireCheck.Charging;
+using WireCheck.Circuit.Solving;
+using WireCheck.Circuit.Wiring;
+using WireCheck.States;
 
 namespace WireCheck.Tests.Charging;
 
@@ -71,6 +75,18 @@ public sealed class BackFlowTests
         controller.Limit.ShouldBe(ChargeLimit.Input);
         (controller.Amps * controller.Volts).ShouldBe((100.08 - (5.56 * 5.56 * 0.002)) * 0.999 * 0.96, 1e-6);
         point.Sources.Single(s => s.Id == "roof").Volts.ShouldBeInRange(17.5, 19);
+    }
+
+    [Fact]
+    public void A_controller_whose_panel_has_no_way_back_is_off_and_its_demand_is_told_soon()
+    {
+        string open = Controller("").Replace(ChargedBox.Wire("w2", "roof.-", "controller.pv-"), "", StringComparison.Ordinal);
+        Stopwatch clock = Stopwatch.StartNew();
+        SolvedBox box = PackNumbers.Solve("box.yaml", open).Box.ShouldNotBeNull();
+        clock.Elapsed.TotalSeconds.ShouldBeLessThan(5);
+        OperatingPoint[] sunny = [.. box.Points.Where(p => p.Mode.Sources.GetValueOrDefault("controller") == SourceState.Powered)];
+        sunny.ShouldNotBeEmpty();
+        sunny.ShouldAllBe(p => p.Solution.Outcome == SolveOutcome.Solved && p.Undeliverable.Contains("controller"));
     }
 
     [Fact]

@@ -123,6 +123,7 @@ public sealed class OperatingPointSolver
     {
         _everyInputHeld = everyInputHeld;
         _solution.Collapsed = [];
+        _solution.ServedShare = 1;
         return (Newton() && IsStable()) || ((_sinks.Length > 0 || _stages.Length > 0) && FromUnloaded());
     }
 
@@ -158,6 +159,7 @@ public sealed class OperatingPointSolver
         }
 
         _solution.Collapsed = Weakest(unloadedVolts);
+        _solution.ServedShare = reached;
         return false;
     }
 

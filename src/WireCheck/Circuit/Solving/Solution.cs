@@ -46,6 +46,9 @@ public sealed class Solution
     /// <summary>The constant-power elements that cannot be served, when <see cref="Outcome"/> is Collapsed.</summary>
     public IReadOnlyList<Element> Collapsed { get; internal set; } = [];
 
+    /// <summary>Share of the power asked for that could be served, when <see cref="Outcome"/> is Collapsed: 0 when none at all, below 1.</summary>
+    public double ServedShare { get; internal set; } = 1;
+
     /// <summary>Voltage of a node above its island's zero, V.</summary>
     public double Voltage(int node) => _high[node] + _low[node];
 
@@ -80,5 +83,6 @@ public sealed class Solution
         WorstResidualAmps = WorstResidualAmps,
         Iterations = Iterations,
         Collapsed = Collapsed,
+        ServedShare = ServedShare,
     };
 }
