@@ -35,9 +35,9 @@ internal sealed class InputMaker(SeedTexts seeds, int seed)
         };
         byte[] damaged = random.Next(10) switch
         {
-            < 2 => Bytes(text, seeds.Descriptions, random),
-            < 4 => Encoding.UTF8.GetBytes(Tokens(text, random)),
-            _ => Encoding.UTF8.GetBytes(_nodes.Change(text, random.Next(1, MostChanges + 1), random)),
+            < 1 => Bytes(text, seeds.Descriptions, random),
+            < 3 => Encoding.UTF8.GetBytes(Tokens(text, random)),
+            _ => Encoding.UTF8.GetBytes(_nodes.Change(text, random.Next(1, random.Next(1, MostChanges + 1) + 1), random)),
         };
         return new FuzzInput(
             number,

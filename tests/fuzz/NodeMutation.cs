@@ -46,7 +46,7 @@ internal sealed partial class NodeMutation(SeedTexts seeds)
         Place place = places[random.Next(places.Count)];
         switch (random.Next(16))
         {
-            case 0 or 1 or 2 or 3 when place.Key is { Value: { } key } && seeds.AnyValueOf(key, random) is { } other:
+            case 0 or 1 or 2 or 3 when place.Key is { Value: { } key and not ("from" or "to") } && seeds.AnyValueOf(key, random) is { } other:
                 place.Set(Copy(other));
                 break;
             case 4 or 5 or 6 or 7 or 8:
@@ -92,9 +92,10 @@ internal sealed partial class NodeMutation(SeedTexts seeds)
         }
 
         Match one = numbers[random.Next(numbers.Count)];
-        string number = random.Next(2) == 0 || !double.TryParse(one.Value, CultureInfo.InvariantCulture, out double value)
+        string number = words.Contains("AWG", StringComparison.Ordinal) ? random.Next(-2, 26).ToString(CultureInfo.InvariantCulture)
+            : random.Next(3) == 0 || !double.TryParse(one.Value, CultureInfo.InvariantCulture, out double value)
             ? Numbers[random.Next(Numbers.Length)]
-            : (value * Math.Pow(10, (random.NextDouble() * 6) - 3)).ToString("G4", CultureInfo.InvariantCulture);
+            : (value * Math.Pow(10, (random.NextDouble() * 4) - 2)).ToString("G4", CultureInfo.InvariantCulture);
         place.Set(new YamlScalarNode(string.Concat(words.AsSpan(0, one.Index), number, words.AsSpan(one.Index + one.Length))));
     }
 

@@ -164,14 +164,14 @@ public sealed class OperatingPointSolver
     }
 
     /// <summary>
-    /// Raises the power from none, halving the step where Newton fails; returns the share reached. Until some share is
-    /// reached the step may become very small: what hangs behind next to nothing is told only by how far it falls.
+    /// Raises the power from none, with a smaller step where Newton fails; returns the share reached. Until some share is
+    /// reached the step may become very small, and does so fast: what hangs behind next to nothing is told only by how far it falls.
     /// </summary>
     private double RaisePower()
     {
         double reached = 0;
         double step = 0.25;
-        while (reached < 1 && step > (reached == 0 ? 1e-13 : 1e-4))
+        while (reached < 1 && step > (reached == 0 ? 1e-13 : Math.Min(1e-4, reached / 8)))
         {
             double next = Math.Min(1, reached + step);
             SetShare(next);
@@ -183,7 +183,7 @@ public sealed class OperatingPointSolver
             else
             {
                 PutBack(high, low);
-                step /= 2;
+                step /= reached == 0 ? 16 : 2;
             }
         }
 

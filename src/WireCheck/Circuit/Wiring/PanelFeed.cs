@@ -35,12 +35,38 @@ public sealed class PanelFeed
         return Math.Max(0, sum) * ShareOfMost;
     }
 
-    /// <summary>The panels at a stage's input; null when there is none.</summary>
+    /// <summary>The panels at a stage's input, of which those count that a way leads back to; null when none is there at all.</summary>
     internal static PanelFeed? Of(Network network, ConverterStage stage)
     {
         Dictionary<int, Element?> negative = Walk(network, [stage.B], null, out _);
         Walk(network, [stage.A], negative, out List<(PanelCurve Panel, Element[] Way)> panels);
-        return panels.Count == 0 ? null : new PanelFeed([.. panels]);
+        return panels.Count == 0 ? null : new PanelFeed([.. panels.Where(p => LeadsTo(negative, p.Panel.B, network))]);
+    }
+
+    /// <summary>Whether wire, contacts, diodes and panels in series lead from a node to the negative side.</summary>
+    private static bool LeadsTo(Dictionary<int, Element?> negative, int start, Network network)
+    {
+        HashSet<int> reached = [start];
+        Queue<int> open = new([start]);
+        while (open.TryDequeue(out int node))
+        {
+            if (negative.ContainsKey(node))
+            {
+                return true;
+            }
+
+            foreach (Element element in network.Elements.Where(e => e.A == node || e.B == node))
+            {
+                bool passes = element is Resistance or Contact or Diode || (element is PanelCurve && element.A == node);
+                int other = element.A == node ? element.B : element.A;
+                if (passes && reached.Add(other))
+                {
+                    open.Enqueue(other);
+                }
+            }
+        }
+
+        return false;
     }
 
     private static double Drop(Element[] way, double amps)
