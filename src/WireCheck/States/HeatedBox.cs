@@ -4,11 +4,14 @@ using WireCheck.Circuit.Wiring;
 namespace WireCheck.States;
 
 /// <summary>
-/// A box warm in each of its lasting modes. The corner at which the conductors make the most heat is settled: it decides. That
-/// is one of the highest resistance, unless a load then asks for more than the wiring brings and collapses.
+/// A box warm in each of its lasting modes. Of the three charges with the highest resistance, the one at which the conductors
+/// make the most heat is settled: it decides, unless a load then asks for more than the wiring brings and collapses.
 /// </summary>
 public sealed class HeatedBox
 {
+    /// <summary>A corner at which the conductors make less than this times the heat of another decides nothing.</summary>
+    private const double NoticeableRatio = 1.02;
+
     private HeatedBox(SolvedBox box, IReadOnlyList<HeatedMode> modes, IReadOnlyList<double> timeConstants)
     {
         Box = box;
@@ -60,7 +63,7 @@ public sealed class HeatedBox
         List<HeatedMode> modes = [];
         for (int m = 0; m < box.Modes.Count; m++)
         {
-            if (box.Modes[m].Steady && DecidingCorner(box, m) is { } corner && loop.Settle(box.Modes[m], corner) is { } heated)
+            if (box.Modes[m].Steady && SettledAtHottest(box, m, loop) is { } heated)
             {
                 modes.Add(loop.AtLargestCurrents(heated, box.Points.Skip(m * box.Corners.Count).Take(box.Corners.Count)));
             }
@@ -72,11 +75,16 @@ public sealed class HeatedBox
     private static HeatedMode? Hotter(HeatedMode? held, HeatedMode mode, bool counts) =>
         counts && (held is null || mode.InsideCelsius > held.InsideCelsius) ? mode : held;
 
-    /// <summary>The corner at which the conductors of a mode make the most heat.</summary>
-    private static Corner? DecidingCorner(SolvedBox box, int mode)
+    /// <summary>
+    /// A mode settled at the corner of the highest resistance at which its conductors make the most heat; where they make more at
+    /// another corner, because a load collapses at this one, the hotter of the two.
+    /// </summary>
+    private static HeatedMode? SettledAtHottest(SolvedBox box, int mode, HeatLoop loop)
     {
-        Corner? deciding = null;
-        double most = -1;
+        Corner? aged = null;
+        Corner? any = null;
+        double agedWatts = -1;
+        double anyWatts = -1;
         for (int c = 0; c < box.Corners.Count; c++)
         {
             OperatingPoint point = box.Points[(mode * box.Corners.Count) + c];
@@ -91,12 +99,19 @@ public sealed class HeatedBox
                 watts += part is WiredConductor wire ? point.Solution.Power(wire.Element) : 0;
             }
 
-            if (watts > most)
+            if (point.Corner.HighestResistance && watts > agedWatts)
             {
-                (most, deciding) = (watts, point.Corner);
+                (agedWatts, aged) = (watts, point.Corner);
+            }
+
+            if (watts > anyWatts)
+            {
+                (anyWatts, any) = (watts, point.Corner);
             }
         }
 
-        return deciding;
+        HeatedMode? heated = aged is null ? null : loop.Settle(box.Modes[mode], aged);
+        HeatedMode? other = any is null || (heated is not null && anyWatts <= agedWatts * NoticeableRatio) ? null : loop.Settle(box.Modes[mode], any);
+        return heated is null || other?.InsideCelsius > heated.InsideCelsius ? other : heated;
     }
 }

@@ -29,6 +29,9 @@ public sealed class WiredRelay : WiredPart
     /// <summary>The steady current of a coil with an economiser; null for a plain coil.</summary>
     public ConstantCurrentSink? HoldingCoil { get; }
 
+    /// <summary>What draws the coil's current, of either kind; null for a latching relay, which draws none when it rests.</summary>
+    public Element? CoilElement => (Element?)Coil ?? HoldingCoil;
+
     /// <summary>Suppression across the coil that can conduct in the steady state.</summary>
     public Element? Clamp { get; }
 

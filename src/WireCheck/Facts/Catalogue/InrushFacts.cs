@@ -104,7 +104,7 @@ public static class PrechargeFacts
     public static readonly Fact FinalVoltage = Fact.Number(Kind, "precharge_voltage", "V", "That voltage.");
 
     public static readonly Fact HeldDownBy = Fact.Word(
-        Kind, "held_down_by", "Id of a converter or an inverter that starts during the precharge and takes the voltage down to its cut-off again; absent when none does.");
+        Kind, "held_down_by", "Id of a converter or an inverter that starts during the precharge and takes the voltage down to its cut-off again, or of the relay that the precharge goes round, when its coil hangs on what is charged and pulls in at that voltage; absent when there is none.");
 
     public static readonly Fact SecondsTo95 = Fact.Number(
         Kind, "seconds_to_95", "s", "Time until 95 % of the bank's voltage; absent when it is never reached.");

@@ -212,7 +212,7 @@ public sealed class InrushStudy
 
             if (worst is not null)
             {
-                bool comesFirst = branch.Contact is not WiredRelay relay || branch.WorkedBy.Count == 0
+                bool comesFirst = branch.Contact is not WiredRelay relay || branch.WorkedBy.Count == 0 || branch.PullsIn is not null
                     || States.StaysOpen(relay, branch.WorkedBy, branch.Capacitors, _smallestStep, _corner);
                 solved.Add(worst with { HighestVolts = highest, ComesFirst = comesFirst });
             }
@@ -239,6 +239,11 @@ public sealed class InrushStudy
             }
 
             ends = Math.Min(ends, volts);
+        }
+
+        if (branch.PullsIn is { } relay && relay.OperateVolts < ends)
+        {
+            (ends, heldDownBy) = (relay.OperateVolts, relay.Part.Id);
         }
 
         ContactStates.Close(branch.Contact);

@@ -22,7 +22,10 @@ public sealed record Precharge(
     /// <summary>Voltage the capacitors creep up to with what hangs behind idle, V.</summary>
     public required double FinalVolts { get; init; }
 
-    /// <summary>Converter or inverter that starts meanwhile and takes the voltage down again; null when none does.</summary>
+    /// <summary>
+    /// Converter or inverter that starts meanwhile and takes the voltage down again, or the relay itself, whose coil the branch
+    /// feeds and which closes at that voltage; null when there is none.
+    /// </summary>
     public string? HeldDownBy { get; init; }
 
     /// <summary>False when the contact closes as soon as the branch has a feed, so that nothing is ever charged before.</summary>

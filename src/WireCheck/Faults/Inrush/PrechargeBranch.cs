@@ -10,6 +10,9 @@ namespace WireCheck.Faults.Inrush;
 internal sealed record PrechargeBranch(
     WiredResistor Resistor, WiredPart Contact, IReadOnlyList<WiredPart> WorkedBy, IReadOnlyList<InrushCapacitor> Capacitors)
 {
+    /// <summary>The relay whose coil hangs on what the branch charges: it pulls in by itself on the way up. Null when none does.</summary>
+    internal WiredRelay? PullsIn { get; init; }
+
     /// <summary>Every precharge of a box; a box without resistors or capacitors costs nothing.</summary>
     internal static IReadOnlyList<PrechargeBranch> In(BoxWiring wiring, IReadOnlyList<InrushCapacitor> capacitors)
     {
@@ -112,7 +115,10 @@ internal sealed record PrechargeBranch(
                 }
             }
 
-            return new PrechargeBranch(resistor, contact, workedBy, charged);
+            return new PrechargeBranch(resistor, contact, workedBy, charged)
+            {
+                PullsIn = contact is WiredRelay { CoilElement: { } coil } relay && farSide[coil.A] != farSide[coil.B] ? relay : null,
+            };
         }
     }
 }
