@@ -164,6 +164,37 @@ public sealed class HeatedBoxTests
         HeatNumbers.Of(Example("market-stall-12v"), "trading").Modes.Single().Mode.ShouldBe("trading");
     }
 
+    [Fact]
+    public void A_wire_is_judged_by_the_largest_current_of_any_corner_where_its_load_collapses_at_the_aged_one()
+    {
+        // From some power on the aged joints and the empty bank no longer bring it: there the load falls to its cut-off and the wire cools,
+        // while the fresh and full box still drives the whole current through it. The rise goes as the square of the largest current,
+        // a quarter less for the air that takes more from a hotter wire.
+        double perSquare = 0;
+        bool collapsed = false;
+        for (int watts = 150; watts <= 300; watts += 10)
+        {
+            SolvedBox box = PackNumbers.Solve("box.yaml", LongLead(watts)).Box!;
+            HeatedMode mode = HeatedBox.Solve(box, new StateSolver(box.Wiring)).In(Modes.Everything)!;
+            WiredConductor[] wires = [.. box.Wiring.Of<WiredConductor>()];
+            int lead = Array.FindIndex(wires, w => w.Part.Id == "w3");
+            double largest = box.Points.Where(p => p.Mode.Id == Modes.Everything).Max(p => Math.Abs(p.Amps(wires[lead].Element)));
+            double rise = mode.PeakCelsius[lead] - mode.InsideCelsius;
+
+            collapsed |= mode.ConductorAmps[lead] < 0.8 * largest;
+            perSquare = perSquare == 0 ? rise / (largest * largest) : perSquare;
+            rise.ShouldBeGreaterThan(0.75 * perSquare * largest * largest, $"{watts} W");
+            mode.PeakCelsius[lead].ShouldBeGreaterThanOrEqualTo(mode.ConductorCelsius[lead]);
+        }
+
+        collapsed.ShouldBeTrue("else nothing was tested");
+    }
+
+    private static string LongLead(int watts) => GatheredBox.Plain
+        .Replace("current: 10 A, window: 10 .. 15 V", FormattableString.Invariant($"power: {watts} W, window: 6 .. 15 V"), StringComparison.Ordinal)
+        .Replace("to: lamp.+, size: 10 AWG, length: 500 mm", "to: lamp.+, size: 14 AWG, length: 8.6 m", StringComparison.Ordinal)
+        .Replace("from: lamp.-, to: bank.-, size: 10 AWG, length: 500 mm", "from: lamp.-, to: bank.-, size: 14 AWG, length: 8.6 m", StringComparison.Ordinal);
+
     private static SolvedBox Example(string name) =>
         PackNumbers.Solve(name, File.ReadAllText(Path.Combine(Golden.Root, "examples", name + ".yaml"))).Box!;
 }
