@@ -14,8 +14,21 @@ public sealed record ConductorNumbers(string Id, double Amps, double DropVolts, 
 
 /// <summary>One terminal in one state.</summary>
 /// <param name="Name">Its name: <c>k-inv.30</c>, or the id alone.</param>
-/// <param name="Volts">Voltage above the first bank's negative, V; null where nothing joins it to that.</param>
-public sealed record TerminalNumbers(string Name, double? Volts);
+/// <param name="Volts">Voltage above the negative of the first bank, or above <see cref="Above"/>, V; null where it is joined to nothing.</param>
+public sealed record TerminalNumbers(string Name, double? Volts)
+{
+    /// <summary>
+    /// What the voltage is told above where nothing joins it to the first bank's negative: the negative terminal of its own
+    /// island, as of a panel or of a converter with an isolated output. Null for the bank's negative.
+    /// </summary>
+    public string? Above { get; init; }
+
+    /// <summary>
+    /// A meter alone shows the voltage, and the test burden takes it away: it comes through the leakage of a diode, or the like.
+    /// By what counts as live the terminal is dead.
+    /// </summary>
+    public bool Stray { get; init; }
+}
 
 /// <summary>One part in one state.</summary>
 /// <param name="Id">Id of the part.</param>
@@ -50,7 +63,7 @@ public static class ModeNumbers
         point.Solution.Outcome == SolveOutcome.Solved,
         point.Solution.WorstResidualAmps,
         [.. wiring.Of<WiredConductor>().Select(w => OfConductor(w, point))],
-        [.. wiring.Nodes.Select(n => OfTerminal(wiring, n.Key, n.Value, point))],
+        new TerminalVoltages(wiring, point).All(),
         [.. wiring.Parts.Where(p => p is not WiredConductor).Select(p => PartStates.Of(p, point))]);
 
     private static ConductorNumbers OfConductor(WiredConductor wire, OperatingPoint point)
@@ -58,15 +71,5 @@ public static class ModeNumbers
         double amps = point.Amps(wire.Element);
         double drop = point.Volts(wire.Element.A, wire.Element.B);
         return new ConductorNumbers(wire.Part.Id, amps, drop, amps * drop);
-    }
-
-    private static TerminalNumbers OfTerminal(
-        BoxWiring wiring, (string Part, string Terminal) name, int node, OperatingPoint point)
-    {
-        int zero = wiring.Network.Reference;
-        bool joined = point.Solution.Island(node) == point.Solution.Island(zero);
-        return new TerminalNumbers(
-            name.Terminal.Length == 0 ? name.Part : $"{name.Part}.{name.Terminal}",
-            joined ? point.Volts(node, zero) : null);
     }
 }

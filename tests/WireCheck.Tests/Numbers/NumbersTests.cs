@@ -60,4 +60,60 @@ public sealed class NumbersTests
         // 90 Ah over 12 mA is 313 days; 3 % a month, 4.1 mA at 25 °C and 2.9 mA at 20 °C, takes it to 251.
         (seconds / 86400).ShouldBeInRange(247, 252);
     }
+
+    [Fact]
+    public void A_terminal_behind_a_converter_or_at_a_panel_has_its_voltage()
+    {
+        SolvedBox box = PackNumbers.Solve("box.yaml", File.ReadAllText(Path.Combine(Golden.Root, "examples", "pump-house-24v.yaml"))).Box!;
+        foreach (StateNumbers state in ModeNumbers.Of(box, "sunshine"))
+        {
+            TerminalNumbers At(string terminal) => state.Terminals.Single(t => t.Name == terminal);
+
+            (At("usb.out+").Volts!.Value - At("usb.out-").Volts!.Value).ShouldBe(5, 0.05);
+            At("usb.out+").Stray.ShouldBeFalse();
+            (At("panel.+").Volts!.Value - At("panel.-").Volts!.Value).ShouldBeGreaterThan(30);
+            At("controller.pv+").Volts!.Value.ShouldBeGreaterThan(30);
+            At("controller.pv+").Stray.ShouldBeFalse();
+            At("bms.s3").Volts!.Value.ShouldBe(At("bank.t3").Volts!.Value, 1e-9);
+            At("earth").Volts.ShouldBeNull();
+        }
+    }
+
+    [Fact]
+    public void The_output_of_an_isolated_converter_is_told_above_its_own_negative()
+    {
+        string text = GatheredBox.Plain.Replace("loads:", """
+            converters:
+              usb: {part: usb-supply-12v, negative: isolated}
+            loads:
+            """, StringComparison.Ordinal).Replace("conductors:", """
+            conductors:
+              u1: {from: k1.87, to: usb.in+, size: 16 AWG, length: 300 mm}
+              u2: {from: bank.-, to: usb.in-, size: 16 AWG, length: 300 mm}
+            """, StringComparison.Ordinal);
+        (SolvedBox? box, IReadOnlyList<WireCheck.Text.Problem> problems) = PackNumbers.Solve("box.yaml", text);
+        problems.ShouldBeEmpty();
+
+        foreach (StateNumbers state in ModeNumbers.Of(box!, Modes.Idle))
+        {
+            TerminalNumbers plus = state.Terminals.Single(t => t.Name == "usb.out+");
+            plus.Above.ShouldBe("usb.out-");
+            plus.Volts!.Value.ShouldBe(5, 0.05);
+            plus.Stray.ShouldBeFalse();
+        }
+    }
+
+    [Theory]
+    [InlineData("market-stall-12v.yaml")]
+    [InlineData("bicycle-workshop-48v.yaml")]
+    public void What_a_diode_leaks_into_an_open_inlet_is_stray(string example)
+    {
+        SolvedBox box = PackNumbers.Solve("box.yaml", File.ReadAllText(Path.Combine(Golden.Root, "examples", example))).Box!;
+        StateNumbers idle = ModeNumbers.Of(box, Modes.Idle)[0];
+        StateNumbers charging = ModeNumbers.Of(box, "overnight")[0];
+
+        idle.Terminals.Single(t => t.Name == "inlet.+").Stray.ShouldBeTrue();
+        charging.Terminals.Single(t => t.Name == "inlet.+").Stray.ShouldBeFalse();
+        idle.Terminals.Where(t => t.Stray).Select(t => t.Name).ShouldBe(["blocker.A", "inlet.+", "inlet.plug+"], ignoreOrder: true);
+    }
 }

@@ -23,7 +23,7 @@ public sealed class OperatingPointSolver
     private readonly ConverterStage[] _stages;
     private readonly Solution _solution;
     private readonly int[] _island;
-    private readonly bool[] _floating;
+    private readonly int[] _reached;
     private readonly int _reference;
     private bool _forget;
     private bool _everyInputHeld;
@@ -40,13 +40,13 @@ public sealed class OperatingPointSolver
         _sinks = [.. _equations.Elements.OfType<ConstantPowerSink>()];
         _stages = [.. _equations.Elements.OfType<ConverterStage>()];
         _island = new int[network.NodeCount];
-        _floating = new bool[network.NodeCount];
+        _reached = new int[network.NodeCount];
         _reference = network.Reference;
         _heldHigh = new double[network.NodeCount];
         _heldLow = new double[network.NodeCount];
         _startHigh = new double[network.NodeCount];
         _startLow = new double[network.NodeCount];
-        _solution = new Solution(_equations.High, _equations.Low, _equations.Amps, _equations.OutputAmps, _island, _floating);
+        _solution = new Solution(_equations.High, _equations.Low, _equations.Amps, _equations.OutputAmps, _island, _reached, _reference);
     }
 
     /// <summary>The equations of the last solve, for what changes the network a little and solves on.</summary>
@@ -94,7 +94,7 @@ public sealed class OperatingPointSolver
             }
 
             _island[node] = island;
-            _floating[node] = _equations.Reached.Of(node) != _equations.Reached.Of(_reference);
+            _reached[node] = _equations.Reached.Of(node);
         }
 
         _forget = false;

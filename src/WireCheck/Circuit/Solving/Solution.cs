@@ -23,16 +23,18 @@ public sealed class Solution
     private readonly double[] _amps;
     private readonly double[] _outputAmps;
     private readonly int[] _island;
-    private readonly bool[] _floating;
+    private readonly int[] _reached;
+    private readonly int _reference;
 
-    internal Solution(double[] high, double[] low, double[] amps, double[] outputAmps, int[] island, bool[] floating)
+    internal Solution(double[] high, double[] low, double[] amps, double[] outputAmps, int[] island, int[] reached, int reference)
     {
         _high = high;
         _low = low;
         _amps = amps;
         _outputAmps = outputAmps;
         _island = island;
-        _floating = floating;
+        _reached = reached;
+        _reference = reference;
     }
 
     public SolveOutcome Outcome { get; internal set; }
@@ -68,7 +70,13 @@ public sealed class Solution
     public int Island(int node) => _island[node];
 
     /// <summary>True when nothing joins a node to the reference; its voltage above the reference then means nothing.</summary>
-    public bool IsFloating(int node) => _floating[node];
+    public bool IsFloating(int node) => _reached[node] != _reached[_reference];
+
+    /// <summary>
+    /// Number of the group a node lies in that anything joins which is neither open nor unplugged: a converter's output pair, a
+    /// panel's poles, what hangs on a diode. Between groups no voltage is defined.
+    /// </summary>
+    public int Group(int node) => _reached[node];
 
     /// <summary>A copy that later solves do not change.</summary>
     public Solution Snapshot() => new(
@@ -77,7 +85,8 @@ public sealed class Solution
         (double[])_amps.Clone(),
         (double[])_outputAmps.Clone(),
         (int[])_island.Clone(),
-        (bool[])_floating.Clone())
+        (int[])_reached.Clone(),
+        _reference)
     {
         Outcome = Outcome,
         WorstResidualAmps = WorstResidualAmps,

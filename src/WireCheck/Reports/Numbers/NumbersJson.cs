@@ -138,10 +138,27 @@ public static class NumbersJson
         json.WriteStartObject("terminals");
         foreach (TerminalNumbers terminal in state.Terminals)
         {
-            Number(json, terminal.Name, terminal.Volts);
+            Number(json, terminal.Name, terminal.Above is null ? terminal.Volts : null);
         }
 
         json.WriteEndObject();
+        json.WriteStartObject("terminals_apart");
+        foreach (TerminalNumbers terminal in state.Terminals.Where(t => t.Above is not null))
+        {
+            json.WriteStartObject(terminal.Name);
+            Number(json, "volts", terminal.Volts);
+            json.WriteString("above", terminal.Above);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndObject();
+        json.WriteStartArray("stray_terminals");
+        foreach (TerminalNumbers terminal in state.Terminals.Where(t => t.Stray))
+        {
+            json.WriteStringValue(terminal.Name);
+        }
+
+        json.WriteEndArray();
         json.WriteEndObject();
     }
 

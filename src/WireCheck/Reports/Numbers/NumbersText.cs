@@ -38,7 +38,7 @@ public static class NumbersText
             TextTable terminals = new("terminal", "voltage");
             foreach (TerminalNumbers terminal in state.Terminals)
             {
-                terminals.Add(terminal.Name, terminal.Volts is { } volts ? Volts(volts) : "joined to nothing");
+                terminals.Add(terminal.Name, WordsFor(terminal));
             }
 
             terminals.Write(output);
@@ -85,6 +85,11 @@ public static class NumbersText
 
         moves.Write(output);
     }
+
+    private static string WordsFor(TerminalNumbers terminal) => terminal.Volts is not { } volts ? "joined to nothing"
+        : Volts(volts)
+            + (terminal.Above is { } above && above != terminal.Name ? $" above {above}" : "")
+            + (terminal.Stray ? " on a meter alone, dead under load" : "");
 
     private static string DaysOf(double seconds) => double.IsFinite(seconds) ? NumberWords.Days(seconds / Durations.SecondsPerDay) : "without end";
 
