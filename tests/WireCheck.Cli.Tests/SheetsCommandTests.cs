@@ -31,7 +31,8 @@ public sealed class SheetsCommandTests : IDisposable
         run.Code.ShouldBe(0);
         run.Output.ShouldStartWith("# Small box: sheets\n");
         run.Output.ShouldContain("## Order of first connection");
-        run.Errors.ShouldBeEmpty();
+        run.Errors.ShouldStartWith("box.yaml: DANGEROUS: ");
+        run.Errors.ShouldContain("Do not build from these sheets");
         ProgramRun.In(_folder, "sheets", "box.yaml").ShouldBe(run);
     }
 
@@ -66,7 +67,7 @@ public sealed class SheetsCommandTests : IDisposable
 
     [Theory]
     [InlineData("csv holds one table", "sheets", "box.yaml", "--format", "csv")]
-    [InlineData("'cut-lst' is no sheet; did you mean 'cut-list'? Sheets: cut-list, wire-needed,", "sheets", "box.yaml", "--sheet", "cut-lst")]
+    [InlineData("'cut-lst' is no sheet; did you mean 'cut-list'? Sheets: verdict, cut-list,", "sheets", "box.yaml", "--sheet", "cut-lst")]
     [InlineData("none.yaml:1:1: there is no such file", "sheets", "none.yaml")]
     [InlineData("'text' not recognized", "sheets", "box.yaml", "--format", "text")]
     public void A_wrong_use_exits_2(string expected, params string[] arguments)

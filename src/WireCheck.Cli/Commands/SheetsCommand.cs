@@ -33,10 +33,12 @@ internal static class SheetsCommand
         HelpName = "NAME",
     };
 
+    private static readonly Option<string?> Today = TodayOption.Make();
+
     internal static Command Make()
     {
         Format.AcceptOnlyFromAmong("markdown", "html", Csv);
-        Command command = new("sheets", "Write the papers to build a box from and to bring it to life by.") { File, Format, One, Out };
+        Command command = new("sheets", "Write the papers to build a box from and to bring it to life by.") { File, Format, One, Out, Today };
         command.Validators.Add(result =>
         {
             if (WrittenOption.Of(result, Format) == Csv && result.GetValue(One) is null && result.GetValue(Out) is null)
@@ -51,13 +53,20 @@ internal static class SheetsCommand
     private static ExitCode Run(ParseResult parsed)
     {
         string file = parsed.GetRequiredValue(File);
+        CheckOptions options = new(DescriptionFile.FolderOf(file), TodayOption.Of(parsed.GetValue(Today)));
         ProblemList unreadable = new();
         string? text = DescriptionFile.Read(file, unreadable);
-        (SheetBook? book, IReadOnlyList<Problem> problems) = text is null ? (null, unreadable.InOrder()) : BoxSheets.Make(file, text);
+        (SheetBook? book, IReadOnlyList<Problem> problems) = text is null ? (null, unreadable.InOrder()) : BoxSheets.Make(file, text, options);
         Terminal.Complain(problems);
         if (book is null)
         {
             return ExitCode.WrongInput;
+        }
+
+        if (book.NotToBeBuilt)
+        {
+            // A single sheet as csv has no place for it, and a file is not looked at while it is written.
+            Terminal.Complain($"{file}: {string.Join(" ", book.Banner)}");
         }
 
         if (parsed.GetValue(One) is { } name)

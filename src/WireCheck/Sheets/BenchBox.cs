@@ -14,6 +14,7 @@ namespace WireCheck.Sheets;
 internal sealed class BenchBox
 {
     private readonly IReadOnlyList<SolvedBox> _corners;
+    private readonly Dictionary<OperatingPoint, FirmNodes> _firm = [];
 
     internal BenchBox(Pack pack, Library library)
     {
@@ -52,6 +53,27 @@ internal sealed class BenchBox
         }
 
         return expected is double there ? new Band(there, lowest, highest) : null;
+    }
+
+    /// <summary>The voltage between two terminals of a part in a mode: nothing where they are not joined or the mode has no solution.</summary>
+    /// <param name="mode">Id of the mode.</param>
+    /// <param name="at">The part, the terminal at the red probe and the one at the black probe.</param>
+    internal Band? Volts(string mode, ProbePair at) => In(mode, (wiring, point) => at.Volts(wiring, point));
+
+    /// <summary>True where the voltage of a pair holds into the test burden in a mode; false where a meter alone shows it.</summary>
+    internal bool Holds(string mode, ProbePair at)
+    {
+        if (Point(Described, mode) is not { } point)
+        {
+            return false;
+        }
+
+        if (!_firm.TryGetValue(point, out FirmNodes? firm))
+        {
+            _firm[point] = firm = new FirmNodes(Described.Wiring, point);
+        }
+
+        return at.Holds(Described.Wiring, firm);
     }
 
     /// <summary>Lowest and highest of a value over all corners of a quantity that needs no solution.</summary>

@@ -18,27 +18,31 @@ internal static class ExpectedVoltages
         List<IReadOnlyList<string>> rows = [];
         foreach (BoxMode mode in Modes(bench.Described))
         {
-            List<(string Plus, string Minus)> dead = [];
-            foreach ((string part, string plus, string minus) in Points(pack))
+            List<ProbePair> dead = [];
+            foreach (ProbePair at in ProbePair.In(pack))
             {
-                if (VoltsAt(bench, mode.Id, (part, plus, minus)) is not { } volts)
+                if (bench.Volts(mode.Id, at) is not { } volts)
                 {
                     continue;
                 }
 
                 if (Math.Max(Math.Abs(volts.Lowest), Math.Abs(volts.Highest)) < deadBelow)
                 {
-                    dead.Add(($"{part}.{plus}", $"{part}.{minus}"));
+                    dead.Add(at);
+                }
+                else if (bench.Holds(mode.Id, at))
+                {
+                    rows.Add(Row(bench, mode.Id, at, volts, bank));
                 }
                 else
                 {
-                    rows.Add(Row(bench, mode.Id, (part, plus, minus), volts, bank));
+                    rows.Add([mode.Id, at.Red, at.Black, $"{Dead}; {SheetWords.Volts(volts.Expected)} on a meter alone", "", SheetWords.Volts(deadBelow), "", "", ""]);
                 }
             }
 
             if (dead.Count > 0)
             {
-                rows.Add([mode.Id, string.Join(", ", dead.Select(d => d.Plus)), string.Join(", ", dead.Select(d => d.Minus)), Dead, "", SheetWords.Volts(deadBelow), "", "", ""]);
+                rows.Add([mode.Id, string.Join(", ", dead.Select(d => d.Red)), string.Join(", ", dead.Select(d => d.Black)), Dead, "", SheetWords.Volts(deadBelow), "", "", ""]);
             }
         }
 
@@ -55,35 +59,22 @@ internal static class ExpectedVoltages
         if (bank is not null)
         {
             double rested = bench.Library.Chemistries[bank.Chemistry.Value].OpenCircuitVolts(bench.Library.Assumptions["charge_nominal"].Value) * bank.Series.Value;
-            notes.Add($"For a new box, rested at half charge: {SheetWords.Volts(rested)} V at the bank with nothing on. When your rested bank reads otherwise, add the difference to every voltage; the millivolts stay.");
+            notes.Add($"For a new box, rested at half charge: {SheetWords.Volts(rested)} V at the bank with nothing on. When your rested bank reads otherwise, add the difference to every voltage that is told as so much below the bank; the millivolts stay, and so does what comes out of a converter.");
         }
 
         notes.Add(bench.Words);
-        notes.Add($"Dead means below {SheetWords.Volts(deadBelow)} V into a resistor across the probes; a meter alone shows stray volts.");
+        notes.Add($"Dead means below {SheetWords.Volts(deadBelow)} V into a resistor of {Quantities.QuantityText.WithPrefix(bench.Library.Assumptions["test_burden"].Value, "Ω")} across the probes; a meter alone shows what leaks through a diode or the like.");
         notes.Add("Millivolts below the bank are those lost on the way out and back together; below zero the point is above the bank, as while it charges.");
         return notes;
     }
 
-    private static double Between(BoxWiring wiring, OperatingPoint point, string part, string plus, string minus)
+    private static IReadOnlyList<string> Row(BenchBox bench, string mode, ProbePair at, BenchBox.Band volts, Cells? bank)
     {
-        int above = wiring.Node(part, plus);
-        int below = wiring.Node(part, minus);
-        return point.Solution.Island(above) == point.Solution.Island(below) ? point.Volts(above, below) : 0;
-    }
-
-    private static BenchBox.Band? VoltsAt(BenchBox bench, string mode, (string Part, string Plus, string Minus) at) =>
-        bench.In(mode, (wiring, point) => Between(wiring, point, at.Part, at.Plus, at.Minus));
-
-    private static IReadOnlyList<string> Row(
-        BenchBox bench, string mode, (string Part, string Plus, string Minus) at, BenchBox.Band volts, Cells? bank)
-    {
-        // Behind a converter, or at what the charger alone feeds, a difference to the bank means nothing.
-        BenchBox.Band? lost = bank is null || at.Plus.StartsWith("out", StringComparison.Ordinal) || at.Part == bank.Id ? null : bench.In(mode, (wiring, point) =>
-            Between(wiring, point, bank.Id, "+", "-") - Between(wiring, point, at.Part, at.Plus, at.Minus));
+        BenchBox.Band? lost = bank is null || at.Part == bank.Id ? null : bench.In(mode, (wiring, point) => Lost(wiring, point, new ProbePair(bank.Id, "+", "-"), at));
         bool tells = lost is not null && Math.Abs(lost.Expected) < volts.Expected / 2;
         return
         [
-            mode, $"{at.Part}.{at.Plus}", $"{at.Part}.{at.Minus}",
+            mode, at.Red, at.Black,
             SheetWords.Volts(volts.Expected),
             SheetWords.Volts(Math.Floor(volts.Lowest * 100) / 100),
             SheetWords.Volts(Math.Ceiling(volts.Highest * 100) / 100),
@@ -93,36 +84,9 @@ internal static class ExpectedVoltages
         ];
     }
 
-    private static bool IsOutput(TerminalReference end, Part part) => end.PartId == part.Id && end.Terminal == "out+";
-
-    /// <summary>Pairs of terminals between which a voltage is worth reading.</summary>
-    private static IEnumerable<(string Part, string Plus, string Minus)> Points(Pack pack)
-    {
-        foreach (Part part in pack.Parts)
-        {
-            switch (part)
-            {
-                case Cells or Port or Meter:
-                    yield return (part.Id, "+", "-");
-                    break;
-                case Load { At: null }:
-                    yield return (part.Id, "+", "-");
-                    break;
-                case Inverter:
-                    yield return (part.Id, "in+", "in-");
-                    break;
-                case Converter:
-                    yield return (part.Id, "in+", "in-");
-                    if (pack.Conductors.Any(c => IsOutput(c.From, part) || IsOutput(c.To, part)))
-                    {
-                        yield return (part.Id, "out+", "out-");
-                    }
-
-                    break;
-                case Relay:
-                    yield return (part.Id, "86", "85");
-                    break;
-            }
-        }
-    }
+    /// <summary>What is lost between the bank and a point, V; null where a converter or the air lies between, so that it means nothing.</summary>
+    private static double? Lost(BoxWiring wiring, OperatingPoint point, ProbePair bank, ProbePair at) =>
+        point.Solution.Island(wiring.Node(bank.Part, "+")) == point.Solution.Island(wiring.NodeUnderProbe(at.Part, at.Plus))
+            ? bank.Volts(wiring, point) - at.Volts(wiring, point)
+            : null;
 }

@@ -16,6 +16,12 @@ public sealed record Sheet(
 /// <param name="Commissioning">Sheets to bring it to life by, in the order of the work.</param>
 public sealed record SheetBook(string File, string Title, IReadOnlyList<Sheet> Building, IReadOnlyList<Sheet> Commissioning)
 {
+    /// <summary>What the check says of the box, to stand above everything: the verdict, and whether it may be built from.</summary>
+    public required IReadOnlyList<string> Banner { get; init; }
+
+    /// <summary>The box has dangers or faults: nothing is to be built from the sheets yet.</summary>
+    public required bool NotToBeBuilt { get; init; }
+
     /// <summary>All of them in order.</summary>
     public IEnumerable<Sheet> All => Building.Concat(Commissioning);
 }

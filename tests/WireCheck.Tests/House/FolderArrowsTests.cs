@@ -77,8 +77,8 @@ public sealed class FolderArrowsTests
         (
             "Sheets",
             [
-                "Quantities", "Knowledge", "Description", "Circuit.Solving", "Circuit.Wiring", "States", "Standby", "Faults", "Facts", "Facts.Catalogue",
-                "Facts.Gather", "Tolerances",
+                "Text", "Quantities", "Knowledge", "Description", "Circuit.Elements", "Circuit", "Circuit.Solving", "Circuit.Wiring", "States", "Standby", "Faults", "Facts", "Facts.Catalogue",
+                "Facts.Gather", "Rules", "Findings", "Tolerances",
             ]),
         ("Sizing", ["Text", "Quantities", "Knowledge", "Description", "Facts", "Facts.Gather", "Rules", "Findings"]),
         ("Comparing", ["Quantities", "Description", "Facts", "Rules", "Findings"]),

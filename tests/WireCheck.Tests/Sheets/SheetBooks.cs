@@ -42,7 +42,7 @@ internal static class SheetBooks
 
     internal static SheetBook Of(string file, string text)
     {
-        (SheetBook? book, IReadOnlyList<WireCheck.Text.Problem> problems) = BoxSheets.Make(file, text);
+        (SheetBook? book, IReadOnlyList<WireCheck.Text.Problem> problems) = BoxSheets.Make(file, text, new CheckOptions(null, new DateOnly(2026, 6, 1)));
         problems.ShouldBeEmpty();
         return book.ShouldNotBeNull();
     }

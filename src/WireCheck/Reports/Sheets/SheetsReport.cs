@@ -22,6 +22,8 @@ public static class SheetsReport
         ("tool", ReportModel.Map(("name", Report.ToolName), ("version", Report.ToolVersion))),
         ("file", escape(book.File)),
         ("title", escape(book.Title)),
+        ("banner", List(book.Banner.Select(b => (object)escape(b)))),
+        ("not_to_be_built", book.NotToBeBuilt),
         ("chapters", List(new[] { ("building", "To build from", book.Building), ("commissioning", "Commissioning", book.Commissioning) }
             .Where(c => c.Item3.Count > 0)
             .Select(c => ReportModel.Map(("id", c.Item1), ("title", c.Item2), ("sheets", List(c.Item3.Select(s => Model(s, escape, cell)))))))));
