@@ -25,6 +25,9 @@ internal sealed class JointSuspects(BoxWiring wiring, WiringGraph graph, Operati
         return suspects;
     }
 
+    /// <summary>Ids of the parts on the wired way between two nodes; empty where there is none.</summary>
+    internal IReadOnlyList<string> Parts(int first, int second) => Way(first, second);
+
     private void AddPart(WiredPart part, double excess, List<JointSuspect> suspects)
     {
         switch (part)

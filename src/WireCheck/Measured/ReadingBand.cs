@@ -17,6 +17,18 @@ public sealed record ReadingBand(
 
     /// <summary>It is less than the prediction allows.</summary>
     public bool Below => Reads < Low;
+
+    /// <summary>A voltage written below zero where the first terminal stands above the second at every corner: the probes, or the poles, are the other way round.</summary>
+    public bool Reversed { get; init; }
+
+    /// <summary>A voltage less than half of the lowest prediction, where that is one of a live pair: what is due there does not arrive.</summary>
+    public bool Missing { get; init; }
+
+    /// <summary>For a voltage that is missing: fuses, switches and relays on the way from the bank, any of which may be open.</summary>
+    public IReadOnlyList<string> MayBeOpen { get; init; } = [];
+
+    /// <summary>A current below its band on the way of a charger, which gives less and less near the end of the charge.</summary>
+    public bool Tapers { get; init; }
 }
 
 /// <summary>A joint or part that would explain a voltage by its resistance.</summary>

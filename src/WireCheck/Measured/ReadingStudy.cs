@@ -15,6 +15,7 @@ public sealed class ReadingStudy(SolvedBox box, WiringGraph graph)
 {
     private readonly double _share = box.Wiring.Data.Assumed("meter_error");
     private readonly double _leastVolts = box.Wiring.Data.Assumed("meter_least_volts");
+    private readonly double _liveVolts = box.Wiring.Data.Assumed("live_above");
     private readonly double _leastAmps = box.Wiring.Data.Assumed("meter_least_amps");
 
     /// <summary>Every reading whose mode has a solution, in the order of the description.</summary>
@@ -30,15 +31,16 @@ public sealed class ReadingStudy(SolvedBox box, WiringGraph graph)
             return null;
         }
 
-        return reading.Volts is { } volts ? Voltage(reading, Math.Abs(volts.Value.Volts), points)
+        return reading.Volts is { } volts ? Voltage(reading, volts.Value.Volts, points)
             : reading.Amps is { } amps && reading.Through is { } through ? Current(reading, through.Value, Math.Abs(amps.Value.Amperes), points)
             : null;
     }
 
-    private ReadingBand Voltage(Reading reading, double reads, List<OperatingPoint> points)
+    private ReadingBand Voltage(Reading reading, double signed, List<OperatingPoint> points)
     {
-        int first = box.Wiring.Node(reading.Between[0]);
-        int second = box.Wiring.Node(reading.Between[1]);
+        int first = NodeOf(reading.Between[0]);
+        int second = NodeOf(reading.Between[1]);
+        double reads = Math.Abs(signed);
         OperatingPoint most = points[0];
         double low = double.PositiveInfinity;
         double high = 0;
@@ -53,7 +55,16 @@ public sealed class ReadingStudy(SolvedBox box, WiringGraph graph)
         }
 
         double off = (reads * _share) + _leastVolts;
-        ReadingBand band = new(reading, reads, low - off, high + off, [], null);
+        ReadingBand band = new(reading, reads, low - off, high + off, [], null)
+        {
+            // A size alone may be written with the probes either way; who writes a minus has read one.
+            Reversed = signed < 0 && low > off && points.TrueForAll(p => p.Volts(first, second) > 0),
+        };
+        if (low > _liveVolts && reads < low / 2)
+        {
+            return band with { Missing = true, MayBeOpen = OnTheWayTo(first, second, most) };
+        }
+
         return band.Above
             ? band with { Suspects = new JointSuspects(box.Wiring, graph, most).Between(first, second, reads - high) }
             : band;
@@ -72,8 +83,56 @@ public sealed class ReadingStudy(SolvedBox box, WiringGraph graph)
 
         double off = (reads * _share) + _leastAmps;
         ReadingBand band = new(reading, reads, low - off, high + off, [], null);
+        if (band.Below && FedByCharger(part, points[0]))
+        {
+            return band with { Tapers = true };
+        }
+
         double misfit = band.Above ? reads - high : band.Below ? reads - low : 0;
         return misfit == 0 ? band : band with { Consumer = new ConsumerSuspects(box, points[0]).Explaining(misfit) };
+    }
+
+    private int NodeOf(TerminalReference at) => box.Wiring.NodeUnderProbe(at.PartId, at.Terminal);
+
+    /// <summary>What can be open on the way from the bank to either of two nodes.</summary>
+    private IReadOnlyList<string> OnTheWayTo(int first, int second, OperatingPoint point)
+    {
+        if (box.Wiring.Of<WiredBank>().FirstOrDefault() is not { } bank)
+        {
+            return [];
+        }
+
+        JointSuspects ways = new(box.Wiring, graph, point);
+        return
+        [
+            .. ways.Parts(box.Wiring.Node(bank.Part.Id, "+"), first)
+                .Concat(ways.Parts(second, box.Wiring.Node(bank.Part.Id, "-")))
+                .Where(id => box.Wiring[id] is WiredFuse or WiredSwitch or WiredRelay).Distinct(),
+        ];
+    }
+
+    /// <summary>Whether a part is a charger that gives power in a mode, or lies on its way to the bank.</summary>
+    private bool FedByCharger(string part, OperatingPoint point)
+    {
+        foreach (WiredCharger charger in box.Wiring.Of<WiredCharger>().Where(c => point.Mode.Source(c.Part.Id) == SourceState.Powered))
+        {
+            if (charger.Part.Id == part || charger.Charger.At?.Value == part || box.Wiring[part] is WiredBank)
+            {
+                return true;
+            }
+
+            JointSuspects ways = new(box.Wiring, graph, point);
+            foreach (WiredBank bank in box.Wiring.Of<WiredBank>())
+            {
+                if (ways.Parts(charger.Leakage.A, box.Wiring.Node(bank.Part.Id, "+")).Contains(part)
+                    || ways.Parts(charger.Leakage.B, box.Wiring.Node(bank.Part.Id, "-")).Contains(part))
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
     }
 
     /// <summary>Of a bank what its strings carry together, of any other part the largest current in it, A.</summary>

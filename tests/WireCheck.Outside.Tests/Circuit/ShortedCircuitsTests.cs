@@ -76,7 +76,7 @@ public sealed class ShortedCircuitsTests(ITestOutputHelper output)
         islands.FindTied([.. network.Elements]);
         return new Solution(
             volts, new double[volts.Length], [.. currents, amps], new double[network.Elements.Count],
-            [.. Enumerable.Range(0, network.NodeCount).Select(islands.Of)], new bool[network.NodeCount])
+            [.. Enumerable.Range(0, network.NodeCount).Select(islands.Of)], new int[network.NodeCount], network.Reference)
         {
             Outcome = SolveOutcome.Solved,
         };

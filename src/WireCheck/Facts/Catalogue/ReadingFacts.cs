@@ -26,6 +26,18 @@ public static class ReadingFacts
 
     public static readonly Fact AmpsHigh = Fact.Number(Kind, "amps_high", "A", "Highest current that the prediction allows, and what a meter may be off.");
 
+    public static readonly Fact Reversed = Fact.YesNo(
+        Kind, "reversed", "A voltage was written below zero where the first terminal stands above the second at every corner.");
+
+    public static readonly Fact Missing = Fact.YesNo(
+        Kind, "missing", "A voltage is less than half of the lowest that fits, where that is one of a live pair; absent for a current.");
+
+    public static readonly Fact MayBeOpen = Fact.Names(
+        Kind, "may_be_open", "Fuses, switches and relays on the way from the bank to where a voltage is missing.");
+
+    public static readonly Fact Tapers = Fact.YesNo(
+        Kind, "tapers", "A current is below its band on the way of a charger that gives power, which gives less and less near the end of the charge.");
+
     public static readonly Fact Suspect = Fact.Word(
         Kind, "suspect", "The joint or contact on the way that explains a voltage above its band with the least excuse; absent when none does.");
 

@@ -37,6 +37,17 @@ internal static class ReadingGatherer
         subject.Set(volts ? ReadingFacts.Volts : ReadingFacts.Amps, band.Reads);
         subject.Set(volts ? ReadingFacts.VoltsLow : ReadingFacts.AmpsLow, Math.Max(0, band.Low));
         subject.Set(volts ? ReadingFacts.VoltsHigh : ReadingFacts.AmpsHigh, band.High);
+        if (volts)
+        {
+            subject.Set(ReadingFacts.Reversed, band.Reversed);
+            subject.Set(ReadingFacts.Missing, band.Missing);
+            subject.SetNames(ReadingFacts.MayBeOpen, band.MayBeOpen);
+        }
+        else
+        {
+            subject.Set(ReadingFacts.Tapers, band.Tapers);
+        }
+
         if (band.Suspects.Count > 0)
         {
             subject.Set(ReadingFacts.Suspect, band.Suspects[0].Where);
