@@ -17,7 +17,14 @@ internal static class CutList
             "Label both ends before the wire goes in.",
         ],
         ["wire", "length, mm", "size", "colour", "insulation", "end at from", "end at to", "label from", "label to", "sleeve, bundle, wall"],
-        [.. pack.Conductors.Select(Piece)]);
+        [
+            .. pack.Conductors.Select(Piece),
+            .. SenseLead.In(pack).Select(l => (IReadOnlyList<string>)
+            [
+                l.Id, SheetWords.Millimetres(l.Leads.Length.Value.Meters), l.Leads.Size.Value.ToString(), "", "",
+                $"at {l.Tap}", $"plug at {l.Id}", $"{l.Id} {l.Tap}", $"{l.Id} plug", l.FuseWords,
+            ]),
+        ]);
 
     /// <summary>Metres of each size, insulation and colour, against the reels at hand.</summary>
     internal static Sheet Needed(Pack pack) => new(
@@ -29,7 +36,12 @@ internal static class CutList
         ["size", "insulation", "colour", "pieces", "needed, m", "at hand, m", "to buy, m"],
         [.. pack.Conductors.GroupBy(c => (Size: c.Size.Value, Insulation: c.Insulation.Value, Colour: SheetWords.Colour(c), Material: c.Material.Value))
             .OrderBy(g => g.Key.Size.System).ThenBy(g => g.Key.Size.Number).ThenBy(g => g.Key.Colour, StringComparer.Ordinal)
-            .Select(g => Sum(pack, [.. g]))]);
+            .Select(g => Sum(pack, [.. g])),
+            .. SenseLead.In(pack).GroupBy(l => l.Leads).Select(g => (IReadOnlyList<string>)
+            [
+                g.Key.Size.Value.ToString(), "sense leads", "", FormattableString.Invariant($"{g.Count()}"),
+                QuantityText.Plain(g.Count() * g.Key.Length.Value.Meters, 3), "", QuantityText.Plain(g.Count() * g.Key.Length.Value.Meters, 3),
+            ])]);
 
     private static IReadOnlyList<string> Piece(Conductor wire) =>
     [

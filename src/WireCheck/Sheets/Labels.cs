@@ -22,6 +22,11 @@ internal static class Labels
                 [Of(w, w.From), "wire", $"end at {w.From}"],
                 [Of(w, w.To), "wire", $"end at {w.To}"],
             }),
+            .. SenseLead.In(pack).SelectMany(l => new IReadOnlyList<string>[]
+            {
+                [$"{l.Id} {l.Tap}", "wire", $"end at {l.Tap}"],
+                [$"{l.Id} plug", "wire", $"end at the plug, {l.Id}"],
+            }),
         ]);
 
     private static string TextOf(Part part) => part switch

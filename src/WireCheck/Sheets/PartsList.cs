@@ -11,7 +11,7 @@ internal sealed class PartsList(Pack pack, Library library)
     private double _total;
     private int _withoutPrice;
 
-    /// <summary>Parts and wire with their prices; joints and what is plugged from outside are not bought for the box.</summary>
+    /// <summary>Parts and wire with their prices; joints, loads and vehicles are not bought for the box.</summary>
     internal Sheet Parts()
     {
         List<IReadOnlyList<string>> rows = [];
@@ -22,6 +22,10 @@ internal sealed class PartsList(Pack pack, Library library)
             rows.Add(RowOf([.. alike]));
         }
 
+        rows.AddRange(pack.Of<Cells>().Where(b => b.Links is not null && b.Series.Value > 1).Select(LinksOf));
+        rows.AddRange(pack.Of<Fuse>().Where(f => !f.IsBreaker).GroupBy(f => f.Class.Value).Select(HoldersOf));
+        rows.AddRange(pack.Parts.Where(p => p is Charger { At: not null } or Panel { At: not null }).Select(p => RowOf([p])));
+        rows.AddRange(SenseLead.In(pack).GroupBy(l => l.Leads).SelectMany(g => SenseRows(g.Key, g.Count())));
         rows.AddRange(pack.Conductors.GroupBy(c => c.Size.Value).OrderBy(g => g.Key.System).ThenBy(g => g.Key.Number).Select(WireOf));
         return new Sheet(
             "parts-list", "Parts list", Notes(), ["part", "kind", "class", "figures", "quantity", "price each", "cost"], rows);
@@ -64,6 +68,41 @@ internal sealed class PartsList(Pack pack, Library library)
             FormattableString.Invariant($"{quantity}"),
             .. Priced(PriceKey(first), quantity),
         ];
+    }
+
+    /// <summary>Bars from one group of cells to the next.</summary>
+    private IReadOnlyList<string> LinksOf(Cells bank)
+    {
+        CellLinks links = bank.Links!;
+        int quantity = (bank.Series.Value - 1) * bank.Parallel.Value;
+        return
+        [
+            $"links of {bank.Id}", "bar between cells", links.Material?.Value ?? "copper",
+            FormattableString.Invariant($"{links.Section.Value.Width.Millimeters:0.##} x {links.Section.Value.Thickness.Millimeters:0.##} mm, {links.Length.Value.Millimeters:0.#} mm from stud to stud"),
+            FormattableString.Invariant($"{quantity}"), .. Priced(null, quantity),
+        ];
+    }
+
+    /// <summary>One holder for each fuse of a class.</summary>
+    private IReadOnlyList<string> HoldersOf(IGrouping<string, Fuse> fuses) =>
+    [
+        $"holders of {string.Join(", ", fuses.Select(f => f.Id))}", "fuse holder", $"for {fuses.Key}",
+        FormattableString.Invariant($"at least {fuses.Max(f => f.Rating.Value.Amperes):0.##} A, {fuses.Max(f => f.Volts.Value.Volts):0.##} V"),
+        FormattableString.Invariant($"{fuses.Count()}"), .. Priced(null, fuses.Count()),
+    ];
+
+    private IEnumerable<IReadOnlyList<string>> SenseRows(SenseLeads leads, int count)
+    {
+        double metres = count * leads.Length.Value.Meters;
+        yield return ["sense leads", "wire", leads.Size.Value.ToString(), FormattableString.Invariant($"{count} leads"), $"{QuantityText.Plain(metres, 3)} m", .. Priced(null, metres)];
+        if (leads.Fuse is { } fuse)
+        {
+            yield return
+            [
+                "fuses of the sense leads", "fuse", "", QuantityText.WithPrefix(fuse.Value.Amperes, "A"),
+                FormattableString.Invariant($"{count}"), .. Priced(null, count),
+            ];
+        }
     }
 
     private IReadOnlyList<string> WireOf(IGrouping<ConductorSize, Conductor> wires)
@@ -131,6 +170,8 @@ internal sealed class PartsList(Pack pack, Library library)
         Resistor resistor => $"{QuantityText.WithPrefix(resistor.Resistance.Value.Ohms, "Ω")}, {QuantityText.WithPrefix(resistor.Power.Value.ToWatts(), "W")}",
         Shunt shunt => FormattableString.Invariant($"{shunt.Rated.Value.Amperes:0.##} A, {shunt.Drop.Value.Millivolts:0.##} mV"),
         Diode diode => FormattableString.Invariant($"{diode.Rated.Value.Amperes:0.##} A, {diode.Volts.Value.Volts:0.##} V"),
+        Charger { At: { } at } charger => FormattableString.Invariant($"{charger.Voltage.Value.Volts:0.00} V, {charger.Current.Value.Amperes:0.##} A; outside, plugged in at {at.Value}"),
+        Panel { At: { } at } => $"outside, plugged in at {at.Value}",
         _ => "",
     };
 }

@@ -15,7 +15,12 @@ internal static class WiringList
             .GroupBy(e => e.At.ToString())
             .OrderBy(g => OrderOf(pack, g.First().At))
             .ThenBy(g => TerminalOrder(pack, g.First().At))
-            .SelectMany(g => g.Select(e => (IReadOnlyList<string>)[e.At.ToString(), e.Id, e.Size, e.Colour, e.Class, e.Other.ToString(), ""]))]);
+            .SelectMany(g => g.Select(e => (IReadOnlyList<string>)[e.At.ToString(), e.Id, e.Size, e.Colour, e.Class, e.Other.ToString(), ""])),
+            .. SenseLead.In(pack).SelectMany(l => new IReadOnlyList<string>[]
+            {
+                [l.Tap, l.Id, l.Leads.Size.Value.ToString(), "", l.FuseWords, l.Id, ""],
+                [l.Id, l.Id, l.Leads.Size.Value.ToString(), "", "plug", l.Tap, ""],
+            })]);
 
     private sealed record End(TerminalReference At, TerminalReference Other, string Id, string Size, string Colour, string Class);
 

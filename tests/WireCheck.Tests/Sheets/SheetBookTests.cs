@@ -136,4 +136,20 @@ public sealed class SheetBookTests
         book.Banner.ShouldHaveSingleItem().ShouldStartWith("The check passes: nothing found.");
         SheetsReport.Write(book, TemplateTarget.Html).ShouldNotContain("role=\"alert\"");
     }
+
+    [Fact]
+    public void Cell_links_sense_leads_their_fuses_holders_and_the_charger_are_on_the_lists()
+    {
+        SheetBook book = SheetBooks.OfExample("market-stall-12v.yaml");
+        Sheet parts = book.Named("parts-list");
+
+        parts.Cell("quantity", "links of bank").ShouldBe("3");
+        parts.Cell("figures", "links of bank").ShouldBe("20 x 2 mm, 70 mm from stud to stud");
+        parts.Cell("quantity", "sense leads").ShouldBe("1.25 m");
+        parts.Cell("quantity", "fuses of the sense leads").ShouldBe("5");
+        parts.Cell("quantity", "holders of main, f-dc, f-in").ShouldBe("3");
+        parts.Cell("figures", "mains").ShouldBe("14.60 V, 10 A; outside, plugged in at inlet");
+        book.Named("cut-list").Rows.Count(r => r[0].StartsWith("bms.s", StringComparison.Ordinal)).ShouldBe(5);
+        book.Named("wiring-list").Rows.ShouldContain(r => r[0] == "bank.t2" && r[5] == "bms.s2");
+    }
 }

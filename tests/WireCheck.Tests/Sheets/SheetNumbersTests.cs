@@ -71,7 +71,7 @@ public sealed class SheetNumbersTests
         sheet.Cell("cost", "w1, w2, w3, w4").ShouldBe("3.00");
         sheet.Cell("cost", "master").ShouldBe("");
         sheet.Notes[0].ShouldStartWith("Total of what has a price: 170.50 EUR.");
-        sheet.Notes[1].ShouldBe("3 rows have no price and are not in the total.");
+        sheet.Notes[1].ShouldBe("4 rows have no price and are not in the total.");
     }
 
     private static double Number(string cell) => double.Parse(cell, CultureInfo.InvariantCulture);
