@@ -17,6 +17,7 @@ public sealed class ChargingStudy
     private readonly Lazy<IReadOnlyList<ChargePoint>> _points;
     private readonly Lazy<IReadOnlyList<ChargeEnd>> _ends;
     private readonly Lazy<IReadOnlyList<VehicleCurve>> _vehicles;
+    private readonly Lazy<IReadOnlyList<OperatingPoint>> _withoutPower;
     private readonly Lazy<IReadOnlyList<NightDraw>> _nights;
     private readonly Lazy<IReadOnlyList<ColdPanel>> _cold;
     private readonly Lazy<IReadOnlyList<OpenBms>> _openBms;
@@ -38,7 +39,9 @@ public sealed class ChargingStudy
         _points = new Lazy<IReadOnlyList<ChargePoint>>(FindPoints);
         _ends = new Lazy<IReadOnlyList<ChargeEnd>>(FindEnds);
         _vehicles = new Lazy<IReadOnlyList<VehicleCurve>>(FindVehicles);
-        _nights = new Lazy<IReadOnlyList<NightDraw>>(() => NightDraw.Find(box, _states.Value, graph));
+        _withoutPower = new Lazy<IReadOnlyList<OperatingPoint>>(() => Charging.WithoutPower.Find(box, _states.Value));
+        _nights = new Lazy<IReadOnlyList<NightDraw>>(() =>
+            box.Wiring.Of<WiredPanel>().Any() ? NightDraw.Find(box, graph, WithoutPower) : []);
         _cold = new Lazy<IReadOnlyList<ColdPanel>>(() => ColdPanel.AtControllers(box, _states.Value, graph));
         _openBms = new Lazy<IReadOnlyList<OpenBms>>(FindOpenBms);
         _reversed = new Lazy<IReadOnlyList<ReversedPlug>>(() => ReversedPlug.Find(box));
@@ -61,6 +64,9 @@ public sealed class ChargingStudy
 
     /// <summary>The curve of each vehicle that feeds a bank by wire alone.</summary>
     public IReadOnlyList<VehicleCurve> Vehicles => _vehicles.Value;
+
+    /// <summary>The full box with every source plugged in and without power, switches closed and open.</summary>
+    public IReadOnlyList<OperatingPoint> WithoutPower => _withoutPower.Value;
 
     /// <summary>Each panel by night.</summary>
     public IReadOnlyList<NightDraw> Nights => _nights.Value;

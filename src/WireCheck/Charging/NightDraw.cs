@@ -1,5 +1,4 @@
 using WireCheck.Circuit.Elements;
-using WireCheck.Circuit.Solving;
 using WireCheck.Circuit.Topology;
 using WireCheck.Circuit.Wiring;
 using WireCheck.Description.Kinds;
@@ -18,56 +17,14 @@ namespace WireCheck.Charging;
 public sealed record NightDraw(
     string PanelId, bool Reached, bool DarkKnown, double Amps, OperatingPoint? Point, double BankVolts, string? UndecidedBy)
 {
-    /// <summary>Every panel of a box by night: full bank, switches closed and open, nothing gives power.</summary>
-    internal static IReadOnlyList<NightDraw> Find(SolvedBox box, StateSolver states, WiringGraph graph)
-    {
-        List<OperatingPoint> nights = [];
-        foreach (WiredPanel panel in box.Wiring.Of<WiredPanel>())
-        {
-            if (nights.Count == 0)
-            {
-                nights = Nights(box, states);
-            }
+    /// <summary>Every panel of a box in the dark.</summary>
+    /// <param name="box">The box.</param>
+    /// <param name="graph">Its ways.</param>
+    /// <param name="nights">The box with every source unpowered.</param>
+    internal static IReadOnlyList<NightDraw> Find(SolvedBox box, WiringGraph graph, IReadOnlyList<OperatingPoint> nights) =>
+        nights.Count == 0 ? [] : [.. box.Wiring.Of<WiredPanel>().Select(p => Of(box, graph, p, nights))];
 
-            if (nights.Count == 0)
-            {
-                return [];
-            }
-        }
-
-        return [.. box.Wiring.Of<WiredPanel>().Select(p => Of(box, graph, p, nights))];
-    }
-
-    private static List<OperatingPoint> Nights(SolvedBox box, StateSolver states)
-    {
-        Dictionary<string, SourceState> dark = [];
-        foreach (ChargeSource source in ChargeSource.In(box.Wiring))
-        {
-            dark[source.Id] = SourceState.Unpowered;
-        }
-
-        List<OperatingPoint> nights = [];
-        foreach (bool closed in new[] { true, false })
-        {
-            BoxMode mode = ChargingModes.Quiet(
-                box, closed ? "night" : Modes.LeftPlugged, closed ? "dark, all switches closed" : "dark, all switches open", closed, dark);
-            foreach (Corner corner in box.Corners)
-            {
-                if (corner.Charge == Charge.Full)
-                {
-                    OperatingPoint point = states.Solve(mode, corner);
-                    if (point.Solution.Outcome == SolveOutcome.Solved)
-                    {
-                        nights.Add(point);
-                    }
-                }
-            }
-        }
-
-        return nights;
-    }
-
-    private static NightDraw Of(SolvedBox box, WiringGraph graph, WiredPanel panel, List<OperatingPoint> nights)
+    private static NightDraw Of(SolvedBox box, WiringGraph graph, WiredPanel panel, IReadOnlyList<OperatingPoint> nights)
     {
         bool known = panel.Panel.DarkLeakage is not null || panel.Panel.DarkCells is not null;
         double bankVolts = 0;

@@ -83,6 +83,19 @@ public static class QuantityText
         };
     }
 
+    /// <summary>Raised to the next value that is written with three digits, so that "at least" is not too little.</summary>
+    public static double Up(double value)
+    {
+        double rounded = Round(value, 3);
+        if (value <= 0 || !double.IsFinite(value) || rounded >= value)
+        {
+            return rounded;
+        }
+
+        double step = Math.Pow(10, Math.Max(-15, Math.Floor(Math.Log10(value)) - 2));
+        return Round(rounded + step, 3);
+    }
+
     private static double Round(double value, int digits)
     {
         if (value == 0 || !double.IsFinite(value))

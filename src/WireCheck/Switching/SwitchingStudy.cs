@@ -35,6 +35,12 @@ public sealed class SwitchingStudy
     /// <summary>By id of a part that is live with every switch open: the loop that keeps it so.</summary>
     public required IReadOnlyDictionary<string, IReadOnlyList<string>> LiveLoops { get; init; }
 
+    /// <summary>
+    /// By id of a part that is dead with every switch open and nothing plugged, but live while a source gives power: the first
+    /// way of plugging that shows it, and the loop.
+    /// </summary>
+    public required IReadOnlyDictionary<string, (PlugCase Plugs, IReadOnlyList<string> Loop)> LiveByPower { get; init; }
+
     /// <summary>Studies a box.</summary>
     public static SwitchingStudy Of(Pack pack, WiringData data)
     {
@@ -57,15 +63,39 @@ public sealed class SwitchingStudy
         {
             Sneaks = sneaks,
             NegativeOnly = NegativeSwitching.Find(box, enumeration.Settling, tables[0], plugs[0]),
-            LiveLoops = FindLiveLoops(box, enumeration.Settling, finder, tables[0], plugs[0]),
+            LiveLoops = FindLiveLoops(box, enumeration.Settling, finder, tables[0]),
+            LiveByPower = FindLiveByPower(box, enumeration.Settling, finder, tables),
         };
     }
 
+    private static Dictionary<string, (PlugCase Plugs, IReadOnlyList<string> Loop)> FindLiveByPower(
+        SwitchedBox box, Settling settling, SneakFinder finder, IReadOnlyList<ControlTable> tables)
+    {
+        Dictionary<string, (PlugCase Plugs, IReadOnlyList<string> Loop)> found = new(StringComparer.Ordinal);
+        foreach (ControlTable table in tables.Where(t => t.Plugs.Sources.Values.Contains(SourceState.Powered)))
+        {
+            foreach ((string id, IReadOnlyList<string> loop) in FindLiveLoops(box, settling, finder, table))
+            {
+                if (tables[0].Row(id) is { WithAllOpen: false })
+                {
+                    found.TryAdd(id, (table.Plugs, loop));
+                }
+            }
+        }
+
+        return found;
+    }
+
     private static Dictionary<string, IReadOnlyList<string>> FindLiveLoops(
-        SwitchedBox box, Settling settling, SneakFinder finder, ControlTable table, PlugCase unplugged)
+        SwitchedBox box, Settling settling, SneakFinder finder, ControlTable table)
     {
         Dictionary<string, IReadOnlyList<string>> loops = new(StringComparer.Ordinal);
-        box.Plug(unplugged);
+        if (!table.Rows.Any(r => r.WithAllOpen && r.Point.Kind == LivePointKind.Part))
+        {
+            return loops;
+        }
+
+        box.Plug(table.Plugs);
         box.SetSwitches(0);
         settling.FromRest();
         for (int i = 0; i < box.Points.Count; i++)

@@ -47,12 +47,15 @@ public sealed class WiredCharger : WiredPart
 
     public override IEnumerable<Element> Elements => new Element?[] { Output, Stage, Leakage }.OfType<Element>();
 
-    /// <summary>Limits it to what the panels at its input bring as they stand.</summary>
+    /// <summary>
+    /// Limits a solar controller whose input is drawn to what the panels there bring as they stand: nothing where none
+    /// reaches it, or only backwards.
+    /// </summary>
     public void LimitToFeed()
     {
-        if (Stage is not null && Feed is not null)
+        if (Stage is not null && Charger.ChargerKind.Value == ChargerKind.Solar)
         {
-            Stage.PowerLimitWatts = Stage.Efficiency * Feed.InputWatts();
+            Stage.PowerLimitWatts = Stage.Efficiency * (Feed?.InputWatts() ?? 0);
             Stage.HoldsInput = Stage.PowerLimitWatts > 0;
         }
     }

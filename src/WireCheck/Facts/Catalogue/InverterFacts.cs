@@ -58,6 +58,9 @@ public static class InverterFacts
     public static readonly Fact VoltageAtFull = Fact.Number(
         Kind, "voltage_at_full", "V", "Highest voltage that can reach it: the top of the cell window times the cells in series, or voltage_high where that is more.");
 
+    public static readonly Fact VoltageAtFullIn = Fact.Word(
+        Kind, "voltage_at_full_in", "The mode of which the charge makes that voltage; absent where the full cells do.");
+
     public static readonly Fact IdleCurrent = Fact.Worst(
         Kind, "idle_current", "A", "Largest current it takes from the bank, switched on and with nothing on its outlets, in any mode.");
 

@@ -15,6 +15,7 @@ public sealed class OvercurrentFacts : FactGroup
         Rating = Number("rating", "A", "Rated current.");
         UsableRating = Number("usable_rating", "A", "Rated current times the class's factor at the hottest air inside the box.");
         Current = Worst("current", "A", "Largest steady current it carries.");
+        FaultThrough = Word("fault_through", "Id of a relay or diode that takes at least half of that current straight from the positive to the negative pole, because it is wired the wrong way round; absent when none does.");
         Volts = Number("volts", "V", "Highest direct voltage it may interrupt; that of its holder where that is lower.");
         HighestVoltage = Worst("highest_voltage", "V", "Highest voltage that can stand across it when it has opened.");
         WeakestConductor = Word("weakest_conductor", "Id of the downstream conductor, lead or holder lead of lowest ampacity; conductors side by side between the same two terminals count as one.");
@@ -57,6 +58,8 @@ public sealed class OvercurrentFacts : FactGroup
     public Fact UsableRating { get; }
 
     public Fact Current { get; }
+
+    public Fact FaultThrough { get; }
 
     public Fact Volts { get; }
 

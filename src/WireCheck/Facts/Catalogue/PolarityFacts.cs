@@ -11,7 +11,16 @@ public sealed class PolarityFacts : FactGroup
         KeepsApart = Names("keeps_apart", "Sources and consumers that a diode cuts off and would not if it were turned round; absent for other kinds.");
         ShortsPoles = YesNo("shorts_poles", "The diode conducts from a positive to a negative pole of the same source; absent for other kinds.");
         FacesAway = YesNo("faces_away", "Of a shunt, the terminal for the battery is on the side of the loads; absent for other kinds.");
+        BackwardsTo = Word("backwards_to", "Of a source, the bank or charger to whose negative pole its positive one is joined, and its negative one to the positive; absent when it is the right way round, and for other kinds.");
+        BackwardsToCharger = YesNo("backwards_to_charger", "That is the input of a charger, and no bank; absent when backwards_to is.");
+        BackwardsAt = Word("backwards_at", "The port at which it then is plugged in; absent for what is wired.");
     }
+
+    public Fact BackwardsTo { get; }
+
+    public Fact BackwardsToCharger { get; }
+
+    public Fact BackwardsAt { get; }
 
     public Fact ReversedVoltage { get; }
 
@@ -37,6 +46,12 @@ public sealed class PolarityFacts : FactGroup
 
     public static PolarityFacts Shunt { get; } = new("shunt");
 
+    public static PolarityFacts Charger { get; } = new("charger");
+
+    public static PolarityFacts Vehicle { get; } = new("vehicle");
+
+    public static PolarityFacts Panel { get; } = new("panel");
+
     /// <summary>The group for a kind; null for kinds without a direction.</summary>
     public static PolarityFacts? Of(string kind) => kind switch
     {
@@ -47,6 +62,9 @@ public sealed class PolarityFacts : FactGroup
         "relay" => Relay,
         "diode" => Diode,
         "shunt" => Shunt,
+        "charger" => Charger,
+        "vehicle" => Vehicle,
+        "panel" => Panel,
         _ => null,
     };
 }

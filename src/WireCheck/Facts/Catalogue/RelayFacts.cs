@@ -5,6 +5,9 @@ public static class RelayFacts
 {
     private const string Kind = "relay";
 
+    public static readonly Fact DiodeCurrent = Fact.Worst(
+        Kind, "diode_current", "A", "Largest steady current through the diode inside it that lies across its coil, cathode at 86; next to 0 unless 85 and 86 are changed over. Absent without such a diode.");
+
     public static readonly Fact RestCurrent = Fact.Worst(
         Kind, "rest_current", "A", "Largest steady current from 30 to the rest contact 87a; absent without one.");
 

@@ -14,6 +14,8 @@ public sealed class SneakFacts : FactGroup
             LiveWhenOff = YesNo("live_when_off", "More than 1 V stands between its poles, into 10 kΩ, with every switch open and nothing plugged in; absent for what hangs on a port or an outlet, and for a port that only takes power in.");
             MeantLive = YesNo("meant_live", "It is listed under stays_live.");
             LiveChain = Names("live_chain", "Parts and conductors of the loop that then keeps it live, from the source round to it.");
+            LiveByPowerWhen = Word("live_by_power_when", "What is plugged in and gives power when it is live with every switch open, though dead with nothing plugged in; absent when nothing makes it so, and for what hangs on a port or an outlet.");
+            LiveByPowerChain = Names("live_by_power_chain", "Parts and conductors of the loop that then keeps it live.");
             KilledBy = Names("killed_by", "Switches of which one alone, opened while all others are closed, makes it dead; absent for what is then not live, and in a box in which a sneak path keeps something live.");
         }
 
@@ -52,6 +54,10 @@ public sealed class SneakFacts : FactGroup
     public Fact? MeantLive { get; }
 
     public Fact? LiveChain { get; }
+
+    public Fact? LiveByPowerWhen { get; }
+
+    public Fact? LiveByPowerChain { get; }
 
     public Fact? KilledBy { get; }
 

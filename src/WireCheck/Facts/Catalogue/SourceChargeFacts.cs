@@ -19,7 +19,7 @@ public static class ChargerInputFacts
         Kind, "open_circuit_rise", "", "Part of the panels' open-circuit voltage gained for each kelvin below 25 °C.");
 
     public static readonly Fact BleedCurrent = Fact.Worst(
-        Kind, "bleed_current", "A", "What it draws from the box when left plugged without power, its own use not counted.");
+        Kind, "bleed_current", "A", "What it draws from the box when it is joined to it without power, its own use not counted: with every switch closed or every one open, whichever is more.");
 
     public static readonly Fact LoopedThrough = Fact.Word(
         Kind, "looped_through", "Id of the box's own inverter, port or bank that feeds it while it charges the same bank; absent when none does.");

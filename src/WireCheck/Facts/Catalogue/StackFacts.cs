@@ -19,6 +19,14 @@ public static class StackFacts
     public static readonly Fact HasBms = Fact.YesNo(
         Kind, "has_bms", "A BMS stands at its end, or it is a finished battery that has one inside.");
 
+    public static readonly Fact TurnedBms = Fact.Word(
+        Kind, "turned_bms", "Id of a BMS that stands at its end with the side of the loads towards the cells; absent when none does.");
+
+    public static readonly Fact WatchedInstead = Fact.Word(
+        Kind, "watched_instead", "Id of the bank beside it whose cells its BMS feels instead of its own; absent when its own are felt, when it is a finished battery, and without a BMS.");
+
+    public static readonly Fact WatchingBms = Fact.Word(Kind, "watching_bms", "Id of that BMS; absent when watched_instead is.");
+
     public static readonly Fact MaxSeries = Fact.Number(
         Kind, "max_series", "", "Most such batteries that its maker allows in series; absent when the description does not say.");
 

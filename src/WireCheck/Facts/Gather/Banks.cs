@@ -66,6 +66,12 @@ internal static class Banks
         return null;
     }
 
+    /// <summary>A BMS whose pack side is joined to a bank and whose cell side is not; null when there is none.</summary>
+    internal static WiredBms? TurnedBmsAt(GatherContext context, WiredBank bank) =>
+        context.Wiring.Of<WiredBms>().FirstOrDefault(bms =>
+            Reach.From(context.Graph, bms.Path.B, e => e.PartId != bms.Part.Id)[
+                context.Wiring.Node(bank.Part.Id, bms.Bms.Side.Value == BmsSide.Low ? "-" : "+")]);
+
     /// <summary>The banks that a BMS's cell side is joined to without passing the BMS itself.</summary>
     internal static IReadOnlyList<WiredBank> BanksBehind(GatherContext context, WiredBms bms)
     {
@@ -85,7 +91,8 @@ internal static class Banks
         double rise = 0;
         foreach ((int plus, int minus, double volts) in Charging(wiring, point))
         {
-            if (point.Solution.Island(plus) == point.Solution.Island(node))
+            // One that is joined the wrong way round charges nothing.
+            if (point.Solution.Island(plus) == point.Solution.Island(node) && point.Volts(plus, minus) > 0)
             {
                 rise = Math.Max(rise, volts - point.Volts(plus, minus));
             }

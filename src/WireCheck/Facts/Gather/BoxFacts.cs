@@ -43,6 +43,7 @@ public static class BoxFacts
             ConnectionGathering.Gather(part, subject, context);
             StandbyGathering.Gather(part, subject, context);
             PolarityGathering.Gather(part, subject, context);
+            ChargesBank.Gather(part, subject, context);
             FaultGathering.Gather(part, subject, context);
             SwitchingGathering.Gather(part, subject, context);
 

@@ -37,12 +37,9 @@ internal static class ChargerCharging
         }
 
         double ownUse = part.OwnUse?.Value.Amperes ?? 0;
-        foreach (OperatingPoint point in context.SolvedPoints())
+        foreach (OperatingPoint point in context.Charging.WithoutPower)
         {
-            if (point.Mode.Added && point.Mode.Id == Modes.LeftPlugged)
-            {
-                subject.Largest(ChargerInputFacts.BleedCurrent, Math.Max(0, point.Amps(charger.Leakage) - ownUse), point);
-            }
+            subject.Largest(ChargerInputFacts.BleedCurrent, Math.Max(0, point.Amps(charger.Leakage) - ownUse), point);
         }
     }
 

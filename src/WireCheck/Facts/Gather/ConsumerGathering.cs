@@ -1,3 +1,4 @@
+using WireCheck.Circuit.Topology;
 using WireCheck.Circuit.Wiring;
 using WireCheck.Description;
 using WireCheck.Facts.Catalogue;
@@ -139,5 +140,18 @@ internal static class ConsumerGathering
                 : 0;
             subject.Largest(facts.UndeliveredPower, watts, point);
         }
+
+        if (ConsumerEnds.Of(wired, context) is { } ends)
+        {
+            subject.SetWord(facts.NoWayBackTo, NoWayBackTo(ends, context));
+        }
+    }
+
+    /// <summary>The first source that feeds its positive, when its negative leads back to none of those; null otherwise.</summary>
+    private static string? NoWayBackTo(ConsumerEnds ends, GatherContext context)
+    {
+        bool[] back = Reach.From(context.Graph, ends.FeedMinus, _ => true);
+        SourcePoint[] feeds = [.. context.Sources.Where(s => context.Guards.Against(s)[ends.FeedPlus].Reached)];
+        return Array.Exists(feeds, s => back[s.Minus]) ? null : feeds.FirstOrDefault()?.PartId;
     }
 }

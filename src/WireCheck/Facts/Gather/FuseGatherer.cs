@@ -31,9 +31,17 @@ public sealed class FuseGatherer : Gatherer<Fuse>
         }
 
         subject.Set(facts.Volts, Math.Min(part.Volts.Value.Volts, part.Holder?.Volts?.Value.Volts ?? double.MaxValue));
+        OperatingPoint? most = null;
         foreach (OperatingPoint point in context.Box.Steady)
         {
-            subject.KeepLargest(facts.Current, Math.Abs(point.Amps(fuse.Element)), GatherContext.PlaceOf(point));
+            double amps = Math.Abs(point.Amps(fuse.Element));
+            most = most is null || amps > Math.Abs(most.Amps(fuse.Element)) ? point : most;
+            subject.KeepLargest(facts.Current, amps, GatherContext.PlaceOf(point));
+        }
+
+        if (most is not null)
+        {
+            subject.SetWord(facts.FaultThrough, TurnedDiodes.Drawing(Math.Abs(most.Amps(fuse.Element)), most, context));
         }
 
         GatherVoltage(fuse, facts, subject, context);

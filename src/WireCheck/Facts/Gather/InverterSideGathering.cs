@@ -73,8 +73,10 @@ internal static class InverterSideGathering
         double series = context.Stacks.CellsInSeries(bank);
         subject.SetNumber(InverterFacts.BmsCutOff, Banks.BmsOf(context, bank)?.Bms.CellCutoff.Value.From.Volts * series);
         double full = bank.Cells.Window.Value.To.Volts * series;
-        double high = subject.Find(ConsumerFacts.Inverter.VoltageHigh.Name)?.Value as double? ?? full;
-        subject.SetNumber(InverterFacts.VoltageAtFull, Math.Max(full, high));
+        FactValue? high = subject.Find(ConsumerFacts.Inverter.VoltageHigh.Name);
+        double reached = Math.Max(full, high?.Value as double? ?? full);
+        subject.SetNumber(InverterFacts.VoltageAtFull, reached);
+        subject.SetWord(InverterFacts.VoltageAtFullIn, reached > full ? high?.Place?.Mode : null);
     }
 
     private static void AddIdle(WiredInverter wired, FactSubject subject, GatherContext context)

@@ -30,6 +30,9 @@ public static class PolarityGathering
             case WiredShunt shunt:
                 AddShunt(shunt, facts, subject, context);
                 break;
+            case WiredCharger or WiredVehicle or WiredPanel:
+                SourcePolarity.Add(part, facts, subject, context);
+                break;
             case { } consumer when ConsumerEnds.Of(consumer, context) is { } ends:
                 foreach (OperatingPoint point in context.SteadyPoints())
                 {
@@ -45,6 +48,14 @@ public static class PolarityGathering
 
     private static void AddRelay(WiredRelay relay, PolarityFacts facts, FactSubject subject, GatherContext context)
     {
+        foreach (OperatingPoint point in context.SteadyPoints())
+        {
+            if (TurnedDiodes.AmpsInside(relay, point) is { } amps)
+            {
+                subject.Largest(RelayFacts.DiodeCurrent, Math.Max(0, amps), point);
+            }
+        }
+
         if (relay.Relay.Polarised?.Value != true)
         {
             return;
@@ -65,16 +76,7 @@ public static class PolarityGathering
     {
         int anode = diode.Element.A;
         int cathode = diode.Element.B;
-        List<string> apart = [];
-        foreach (SourcePoint source in context.Sources)
-        {
-            WiredPart part = context.Wiring[source.PartId];
-            if (part is WiredCharger or WiredVehicle && !ReachesBank(source.Plus, context)
-                && Turned(source.Plus, anode, cathode, context, n => IsBankPlus(n, context)))
-            {
-                apart.Add(source.PartId);
-            }
-        }
+        List<string> apart = [.. context.Sources.Select(s => s.PartId).Where(id => CutsOff(diode, id, context))];
 
         foreach (WiredPart part in context.Wiring.Parts)
         {
@@ -86,8 +88,24 @@ public static class PolarityGathering
         }
 
         subject.SetNames(facts.KeepsApart, apart);
-        subject.Set(facts.ShortsPoles, context.Sources.Any(s => Shorts(diode, s, context)));
+        subject.Set(facts.ShortsPoles, ShortsPoles(diode, context));
     }
+
+    /// <summary>True when a charger or vehicle finds no bank and would find one if a diode were turned round.</summary>
+    internal static bool CutsOff(WiredDiode diode, string sourceId, GatherContext context)
+    {
+        if (context.Wiring[sourceId] is not (WiredCharger or WiredVehicle)
+            || context.Sources.FirstOrDefault(s => s.PartId == sourceId) is not { } source)
+        {
+            return false;
+        }
+
+        return !ReachesBank(source.Plus, context)
+            && Turned(source.Plus, diode.Element.A, diode.Element.B, context, n => IsBankPlus(n, context));
+    }
+
+    /// <summary>True when a diode conducts from the positive to the negative pole of a source.</summary>
+    internal static bool ShortsPoles(WiredDiode diode, GatherContext context) => context.Sources.Any(s => Shorts(diode, s, context));
 
     /// <summary>True when a source's positive reaches the anode and the cathode its negative, and nothing else joins the two.</summary>
     private static bool Shorts(WiredDiode diode, SourcePoint source, GatherContext context)

@@ -5,6 +5,8 @@ using WireCheck.Description.Kinds;
 using WireCheck.Facts.Catalogue;
 using WireCheck.Faults.SingleFaults;
 
+using WireCheck.States;
+
 namespace WireCheck.Facts.Gather;
 
 /// <summary>Gathers what single faults do: a battery lost while it is charged, a BMS that no longer opens, a wire on the case.</summary>
@@ -37,7 +39,7 @@ internal static class SingleFaultGathering
             {
                 double volts = SingleFaultEffects.VoltsWithoutBattery(lost, ends, context);
                 double over = volts - limit;
-                if (volts > live && over > worst)
+                if (volts > live && over > worst && !StandsSoAnyway(ends, limit, volts, context))
                 {
                     worst = over;
                     subject.Set(facts.Load, part.Part.Id);
@@ -48,6 +50,21 @@ internal static class SingleFaultGathering
                 }
             }
         }
+    }
+
+    /// <summary>True when a consumer is above its limit with the battery too, as high as without: the lost battery changes nothing.</summary>
+    private static bool StandsSoAnyway(ConsumerEnds ends, double limit, double volts, GatherContext context)
+    {
+        double highest = 0;
+        foreach (OperatingPoint point in context.SteadyPoints())
+        {
+            if (point.Solution.Island(ends.FeedPlus) == point.Solution.Island(ends.FeedMinus))
+            {
+                highest = Math.Max(highest, point.Volts(ends.FeedPlus, ends.FeedMinus));
+            }
+        }
+
+        return highest > limit && highest >= volts;
     }
 
     /// <summary>The source that would bring the cells highest behind a BMS that does not open.</summary>

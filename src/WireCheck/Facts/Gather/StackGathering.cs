@@ -14,6 +14,17 @@ internal static class StackGathering
         subject.Set(StackFacts.CellsInBank, (double)bank.Cells.Series.Value * bank.Columns);
         subject.Set(StackFacts.Packaged, packaged);
         subject.Set(StackFacts.HasBms, packaged || Banks.BmsOf(context, bank) is not null);
+        if (!packaged && Banks.BmsOf(context, bank) is null)
+        {
+            subject.SetWord(StackFacts.TurnedBms, Banks.TurnedBmsAt(context, bank)?.Part.Id);
+        }
+
+        if (!packaged && WatchedCells.InsteadOf(bank, context) is { } instead)
+        {
+            subject.Set(StackFacts.WatchedInstead, instead.Part.Id);
+            subject.SetWord(StackFacts.WatchingBms, Banks.BmsOf(context, instead)?.Part.Id);
+        }
+
         if (bank.Cells.Separators is { } separators)
         {
             subject.Set(StackFacts.Separators, separators.Value);

@@ -68,6 +68,12 @@ public static class SwitchingGathering
         {
             subject.SetNames(facts.LiveChain!, loop!);
         }
+        else if (!study.Sneaks.Any(s => s.PartId == part.Id && KeepsLive(s.Kind))
+            && study.LiveByPower.TryGetValue(part.Id, out (PlugCase Plugs, IReadOnlyList<string> Loop) powered))
+        {
+            subject.SetWord(facts.LiveByPowerWhen!, powered.Plugs.Id);
+            subject.SetNames(facts.LiveByPowerChain!, powered.Loop);
+        }
     }
 
     /// <summary>A box in which such a path is found is told of that first: what no switch kills may hang on it.</summary>

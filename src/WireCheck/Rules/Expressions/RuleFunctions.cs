@@ -15,6 +15,7 @@ internal static class RuleFunctions
     [
         Filter("amps", "A", v => QuantityText.WithPrefix(v, "A")),
         Filter("volts", "V", v => QuantityText.WithPrefix(v, "V")),
+        Filter("volts_up", "V", v => QuantityText.WithPrefix(QuantityText.Up(v), "V")),
         Filter("ohms", "Ω", v => QuantityText.WithPrefix(v, "Ω")),
         Filter("watts", "W", v => QuantityText.WithPrefix(v, "W")),
         Filter("joules", "J", v => QuantityText.WithPrefix(v, "J")),
