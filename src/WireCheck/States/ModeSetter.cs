@@ -111,15 +111,9 @@ internal static class ModeSetter
         return mode.Load(load.Id) switch
         {
             LoadUse.Surge when load.Surge is { } surge => surge.Power.Value.ToWatts(),
-            LoadUse.Full or LoadUse.Surge => FullAcWatts(load, acVolts),
+            LoadUse.Full or LoadUse.Surge => load.WattsAt(acVolts) ?? 0,
             LoadUse.Standby => (load.Standby?.Value.Amperes ?? 0) * acVolts,
             _ => 0,
         };
     }
-
-    private static double FullAcWatts(Load load, double acVolts) =>
-        load.Power?.Value.ToWatts()
-        ?? (load.Current is { } current ? current.Value.Amperes * acVolts
-            : load.Resistance is { } resistance ? acVolts * acVolts / resistance.Value.Ohms
-            : 0);
 }

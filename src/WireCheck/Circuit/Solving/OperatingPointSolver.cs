@@ -21,6 +21,7 @@ public sealed class OperatingPointSolver
     private readonly NodalEquations _equations;
     private readonly ConstantPowerSink[] _sinks;
     private readonly ConverterStage[] _stages;
+    private readonly PowerDemand _demand;
     private readonly Solution _solution;
     private readonly int[] _island;
     private readonly int[] _reached;
@@ -39,6 +40,7 @@ public sealed class OperatingPointSolver
         _equations = new NodalEquations(network);
         _sinks = [.. _equations.Elements.OfType<ConstantPowerSink>()];
         _stages = [.. _equations.Elements.OfType<ConverterStage>()];
+        _demand = new PowerDemand(_sinks, _stages);
         _island = new int[network.NodeCount];
         _reached = new int[network.NodeCount];
         _reference = network.Reference;
@@ -124,21 +126,21 @@ public sealed class OperatingPointSolver
         _everyInputHeld = everyInputHeld;
         _solution.Collapsed = [];
         _solution.ServedShare = 1;
-        return (Newton() && IsStable()) || ((_sinks.Length > 0 || _stages.Length > 0) && FromUnloaded());
+        return (Newton() && IsStable()) || (!_demand.IsEmpty && FromUnloaded());
     }
 
     /// <summary>
     /// Starts from the voltages without any constant power, where the stable answer lies nearest. If that fails too,
-    /// raises the power step by step; where it cannot be raised further, the weakest parts cannot be served.
+    /// raises the power step by step; where it cannot be raised further, those that stand in the way cannot be served.
     /// </summary>
     private bool FromUnloaded()
     {
         Array.Clear(_equations.High);
         Array.Clear(_equations.Low);
-        SetShare(0);
+        _demand.SetShare(0);
         bool unloaded = Newton();
-        double[] unloadedVolts = InputVolts();
-        SetShare(1);
+        double[] unloadedVolts = _demand.InputVolts(_solution);
+        _demand.SetShare(1);
         if (!unloaded)
         {
             return false;
@@ -151,30 +153,71 @@ public sealed class OperatingPointSolver
         }
 
         PutBack(high, low);
-        double reached = RaisePower();
-        SetShare(1);
+        double reached = RaisePower(without: null);
+        _demand.SetShare(1);
         if (reached >= 1)
         {
             return true;
         }
 
-        _solution.Collapsed = Weakest(unloadedVolts);
+        List<Element> weakest = _demand.Weakest(unloadedVolts, _demand.InputVolts(_solution));
+        _solution.Collapsed = reached > 0 ? InTheWay(reached, weakest, high, low) : weakest;
         _solution.ServedShare = reached;
         return false;
     }
+
+    /// <summary>More parts than this are not tried one by one: the search would take the square of their number.</summary>
+    private const int MostTried = 64;
+
+    /// <summary>
+    /// The parts without which the others could be given the most, when that is more than with them. Behind a supply that is at
+    /// its limit the voltage stands until it breaks down, so that the deepest sag tells of others.
+    /// </summary>
+    private List<Element> InTheWay(double reached, List<Element> weakest, double[] unloadedHigh, double[] unloadedLow)
+    {
+        Element[] asking = [.. _demand.Asking];
+        if (asking.Length is 1 or > MostTried)
+        {
+            return weakest;
+        }
+
+        (double[] high, double[] low) = Copy();
+        double[] without = new double[asking.Length];
+        for (int i = 0; i < asking.Length; i++)
+        {
+            PutBack(unloadedHigh, unloadedLow);
+            without[i] = RaisePower(asking[i]);
+        }
+
+        _demand.SetShare(1);
+        PutBack(high, low);
+        double most = without.Max();
+        if (most <= reached * (1 + LeastHelp))
+        {
+            return weakest;
+        }
+
+        // Several may each make room enough; it is the largest that asks too much.
+        Element[] helping = [.. asking.Where((_, i) => without[i] >= most)];
+        double largest = helping.Max(PowerDemand.Watts);
+        return [.. helping.Where(p => PowerDemand.Watts(p) >= largest)];
+    }
+
+    /// <summary>Less than this share more for the others is a step of the search, not room that a part has made.</summary>
+    private const double LeastHelp = 1e-3;
 
     /// <summary>
     /// Raises the power from none, with a smaller step where Newton fails; returns the share reached. Until some share is
     /// reached the step may become very small, and does so fast: what hangs behind next to nothing is told only by how far it falls.
     /// </summary>
-    private double RaisePower()
+    private double RaisePower(Element? without)
     {
         double reached = 0;
-        double step = 0.25;
+        double step = without is null ? 0.25 : 1;
         while (reached < 1 && step > (reached == 0 ? 1e-13 : Math.Min(1e-4, reached / 8)))
         {
             double next = Math.Min(1, reached + step);
-            SetShare(next);
+            _demand.SetShare(next, without);
             (double[] high, double[] low) = Copy();
             if (Newton() && IsStable())
             {
@@ -188,41 +231,6 @@ public sealed class OperatingPointSolver
         }
 
         return reached;
-    }
-
-    /// <summary>The parts whose voltage has fallen to the smallest share of its unloaded value.</summary>
-    private List<Element> Weakest(double[] unloaded)
-    {
-        double[] loaded = InputVolts();
-        Element[] parts = [.. _sinks, .. _stages];
-        double[] share = new double[parts.Length];
-        for (int i = 0; i < parts.Length; i++)
-        {
-            bool asks = parts[i] is ConstantPowerSink { On: true, InputWatts: > 0 } or ConverterStage { On: true };
-            share[i] = asks ? loaded[i] / Math.Max(unloaded[i], 1e-3) : double.PositiveInfinity;
-        }
-
-        double smallest = share.Min();
-        return [.. parts.Where((_, i) => share[i] <= smallest + 1e-3)];
-    }
-
-    private double[] InputVolts() =>
-    [
-        .. _sinks.Select(s => _solution.Voltage(s.A, s.B)),
-        .. _stages.Select(s => _solution.Voltage(s.A, s.B)),
-    ];
-
-    private void SetShare(double share)
-    {
-        foreach (ConstantPowerSink sink in _sinks)
-        {
-            sink.Share = share;
-        }
-
-        foreach (ConverterStage stage in _stages)
-        {
-            stage.Share = share;
-        }
     }
 
     /// <summary>

@@ -43,6 +43,13 @@ public sealed class Load : Part
 
     public override IReadOnlyList<string> Terminals => ["+", "-"];
 
+    /// <summary>Steady power in W that it takes at a voltage in V, 0 or more; null when nothing tells it.</summary>
+    public double? WattsAt(double volts) =>
+        Power?.Value.ToWatts()
+        ?? (Current is { } current ? current.Value.Amperes * volts
+            : Resistance is { } resistance ? volts * volts / resistance.Value.Ohms
+            : null);
+
     internal static Load Read(MapReader r)
     {
         string? demand = r.OneOfLoad("power", "current", "resistance");

@@ -24,6 +24,7 @@ public sealed class ConsumerFacts : FactGroup
         GreatestDropPart = Word("greatest_drop_part", "Id of the part or conductor that takes most of feed_drop.");
         GreatestDrop = Number("greatest_drop", "V", "What that part takes.");
         UndeliveredPower = Worst("undelivered_power", "W", "Power asked of it that the wiring cannot carry at any voltage; 0 when all is delivered.");
+        FedBy = Word("fed_by", "Id of the converter whose output feeds it; absent when a bank does, or an outlet.");
         NoWayBackTo = Word("no_way_back_to", "Id of the source that feeds its positive and to whose negative its own does not lead; absent when it leads to one that feeds it.");
         MissedParts = Names("missed_parts", "Parts its path in the description names that its whole current does not pass through; absent when no path is described.");
     }
@@ -57,6 +58,8 @@ public sealed class ConsumerFacts : FactGroup
     public Fact GreatestDrop { get; }
 
     public Fact UndeliveredPower { get; }
+
+    public Fact FedBy { get; }
 
     public Fact NoWayBackTo { get; }
 

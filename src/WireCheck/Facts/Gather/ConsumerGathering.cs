@@ -144,6 +144,7 @@ internal static class ConsumerGathering
         if (ConsumerEnds.Of(wired, context) is { } ends)
         {
             subject.SetWord(facts.NoWayBackTo, NoWayBackTo(ends, context));
+            subject.SetWord(facts.FedBy, ends.Bank(context) is null ? ends.FeedingConverter(context)?.Part.Id : null);
         }
     }
 

@@ -20,5 +20,6 @@ public sealed class ConverterGatherer : Gatherer<Converter>
         NoteIfAssumed(subject, part, part.CutOff, $"cut-off {Keeping.Words(part.CutOff?.Value ?? default)}", "cut_off");
         NoteIfAssumed(subject, part, part.Idle, $"idle current {Keeping.Words(part.Idle.Value)}", "stored_current", "box_stored_current");
         ConsumerGathering.Add(part, facts, subject, context);
+        OutputDemand.Add(part, subject, context);
     }
 }

@@ -20,6 +20,7 @@ public sealed class InverterGatherer : Gatherer<Inverter>
             subject, part, part.Efficiency, $"efficiency {Keeping.Words(part.Efficiency.Value.Percent, "%")}", "surge_voltage_low", "voltage_low", "drop_share", "full_power_current", "undelivered_power");
         ConsumerGathering.Add(part, facts, subject, context);
         InverterChain.Add((WiredInverter)context.Wiring[part.Id], subject, context);
+        OutputDemand.Add(part, subject, context);
         InverterSideGathering.Add((WiredInverter)context.Wiring[part.Id], subject, context);
     }
 }

@@ -13,7 +13,7 @@ public sealed class LoadGatherer : Gatherer<Load>
         ConsumerFacts facts = ConsumerFacts.Load;
         WiredLoad wired = (WiredLoad)context.Wiring[part.Id];
         subject.SetWord(facts.At, part.At?.Value);
-        subject.SetNumber(facts.Power, Watts(part, FeedVolts(wired, context)));
+        subject.SetNumber(facts.Power, part.WattsAt(FeedVolts(wired, context)));
         if (part.Window is { } window)
         {
             subject.SetNumber(facts.WindowLow, window.Value.From.Volts);
@@ -41,10 +41,4 @@ public sealed class LoadGatherer : Gatherer<Load>
             ? converter.Converter.Output.Value.Volts
             : context.Data.NominalBankVolts(context.Pack);
     }
-
-    private static double? Watts(Load part, double volts) =>
-        part.Power?.Value.ToWatts()
-        ?? (part.Current is { } current ? current.Value.Amperes * volts
-            : part.Resistance is { } resistance ? volts * volts / resistance.Value.Ohms
-            : null);
 }
