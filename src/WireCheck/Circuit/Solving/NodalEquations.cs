@@ -308,4 +308,14 @@ internal sealed class NodalEquations
             Entries[entry] -= siemens;
         }
     }
+
+    /// <summary>The voltages as they stand, in two parts, to be put back later.</summary>
+    public (double[] High, double[] Low) CopyVolts() => ((double[])High.Clone(), (double[])Low.Clone());
+
+    /// <summary>Puts copied voltages back.</summary>
+    public void PutBack(double[] high, double[] low)
+    {
+        Array.Copy(high, High, high.Length);
+        Array.Copy(low, Low, low.Length);
+    }
 }

@@ -22,6 +22,7 @@ public sealed class OperatingPointSolver
     private readonly ConstantPowerSink[] _sinks;
     private readonly ConverterStage[] _stages;
     private readonly PowerDemand _demand;
+    private readonly PowerSearch _search;
     private readonly Solution _solution;
     private readonly int[] _island;
     private readonly int[] _reached;
@@ -41,6 +42,7 @@ public sealed class OperatingPointSolver
         _sinks = [.. _equations.Elements.OfType<ConstantPowerSink>()];
         _stages = [.. _equations.Elements.OfType<ConverterStage>()];
         _demand = new PowerDemand(_sinks, _stages);
+        _search = new PowerSearch(_demand, _equations, () => Newton() && IsStable());
         _island = new int[network.NodeCount];
         _reached = new int[network.NodeCount];
         _reference = network.Reference;
@@ -146,14 +148,14 @@ public sealed class OperatingPointSolver
             return false;
         }
 
-        (double[] high, double[] low) = Copy();
+        (double[] high, double[] low) = _equations.CopyVolts();
         if (Newton() && IsStable())
         {
             return true;
         }
 
-        PutBack(high, low);
-        double reached = RaisePower(without: null);
+        _equations.PutBack(high, low);
+        double reached = _search.Raise(without: null);
         _demand.SetShare(1);
         if (reached >= 1)
         {
@@ -161,76 +163,9 @@ public sealed class OperatingPointSolver
         }
 
         List<Element> weakest = _demand.Weakest(unloadedVolts, _demand.InputVolts(_solution));
-        _solution.Collapsed = reached > 0 ? InTheWay(reached, weakest, high, low) : weakest;
+        _solution.Collapsed = reached > 0 ? _search.InTheWay(reached, weakest, high, low) : weakest;
         _solution.ServedShare = reached;
         return false;
-    }
-
-    /// <summary>More parts than this are not tried one by one: the search would take the square of their number.</summary>
-    private const int MostTried = 64;
-
-    /// <summary>
-    /// The parts without which the others could be given the most, when that is more than with them. Behind a supply that is at
-    /// its limit the voltage stands until it breaks down, so that the deepest sag tells of others.
-    /// </summary>
-    private List<Element> InTheWay(double reached, List<Element> weakest, double[] unloadedHigh, double[] unloadedLow)
-    {
-        Element[] asking = [.. _demand.Asking];
-        if (asking.Length is 1 or > MostTried)
-        {
-            return weakest;
-        }
-
-        (double[] high, double[] low) = Copy();
-        double[] without = new double[asking.Length];
-        for (int i = 0; i < asking.Length; i++)
-        {
-            PutBack(unloadedHigh, unloadedLow);
-            without[i] = RaisePower(asking[i]);
-        }
-
-        _demand.SetShare(1);
-        PutBack(high, low);
-        double most = without.Max();
-        if (most <= reached * (1 + LeastHelp))
-        {
-            return weakest;
-        }
-
-        // Several may each make room enough; it is the largest that asks too much.
-        Element[] helping = [.. asking.Where((_, i) => without[i] >= most)];
-        double largest = helping.Max(PowerDemand.Watts);
-        return [.. helping.Where(p => PowerDemand.Watts(p) >= largest)];
-    }
-
-    /// <summary>Less than this share more for the others is a step of the search, not room that a part has made.</summary>
-    private const double LeastHelp = 1e-3;
-
-    /// <summary>
-    /// Raises the power from none, with a smaller step where Newton fails; returns the share reached. Until some share is
-    /// reached the step may become very small, and does so fast: what hangs behind next to nothing is told only by how far it falls.
-    /// </summary>
-    private double RaisePower(Element? without)
-    {
-        double reached = 0;
-        double step = without is null ? 0.25 : 1;
-        while (reached < 1 && step > (reached == 0 ? 1e-13 : Math.Min(1e-4, reached / 8)))
-        {
-            double next = Math.Min(1, reached + step);
-            _demand.SetShare(next, without);
-            (double[] high, double[] low) = Copy();
-            if (Newton() && IsStable())
-            {
-                reached = next;
-            }
-            else
-            {
-                PutBack(high, low);
-                step /= reached == 0 ? 16 : 2;
-            }
-        }
-
-        return reached;
     }
 
     /// <summary>
@@ -254,7 +189,7 @@ public sealed class OperatingPointSolver
                 return true;
             }
 
-            PutBack(_startHigh, _startLow);
+            _equations.PutBack(_startHigh, _startLow);
         }
 
         return Newton(MostSteps, damped: true);
@@ -334,15 +269,6 @@ public sealed class OperatingPointSolver
 
     /// <summary>No box works above a few hundred volts; a longer step comes from a node that hardly anything holds.</summary>
     private const double MostVoltsPerStep = 1000;
-
-    private (double[] High, double[] Low) Copy() =>
-        ((double[])_equations.High.Clone(), (double[])_equations.Low.Clone());
-
-    private void PutBack(double[] high, double[] low)
-    {
-        Array.Copy(high, _equations.High, high.Length);
-        Array.Copy(low, _equations.Low, low.Length);
-    }
 
     private void Hold()
     {
