@@ -42,7 +42,7 @@ public sealed class OperatingPointSolver
         _sinks = [.. _equations.Elements.OfType<ConstantPowerSink>()];
         _stages = [.. _equations.Elements.OfType<ConverterStage>()];
         _demand = new PowerDemand(_sinks, _stages);
-        _search = new PowerSearch(_demand, _equations, () => Newton() && IsStable());
+        _search = new PowerSearch(_demand, _equations, () => Newton() && IsStable(), () => Newton(MostFullSteps, damped: false) && IsStable());
         _island = new int[network.NodeCount];
         _reached = new int[network.NodeCount];
         _reference = network.Reference;
@@ -155,7 +155,7 @@ public sealed class OperatingPointSolver
         }
 
         _equations.PutBack(high, low);
-        double reached = _search.Raise(without: null);
+        double reached = _search.Raise();
         _demand.SetShare(1);
         if (reached >= 1)
         {
@@ -163,7 +163,7 @@ public sealed class OperatingPointSolver
         }
 
         List<Element> weakest = _demand.Weakest(unloadedVolts, _demand.InputVolts(_solution));
-        _solution.Collapsed = reached > 0 ? _search.InTheWay(reached, weakest, high, low) : weakest;
+        _solution.Collapsed = reached > 0 ? _search.InTheWay(reached, weakest) : weakest;
         _solution.ServedShare = reached;
         return false;
     }

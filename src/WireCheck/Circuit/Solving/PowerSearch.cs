@@ -6,16 +6,17 @@ namespace WireCheck.Circuit.Solving;
 /// <param name="demand">The parts that ask for power.</param>
 /// <param name="equations">The equations, whose voltages it moves.</param>
 /// <param name="hasAnswer">Seeks an answer on the stable branch from the voltages as they stand.</param>
-internal sealed class PowerSearch(PowerDemand demand, NodalEquations equations, Func<bool> hasAnswer)
+/// <param name="hasNearAnswer">The same with a few full steps only, for an answer that lies near.</param>
+internal sealed class PowerSearch(PowerDemand demand, NodalEquations equations, Func<bool> hasAnswer, Func<bool> hasNearAnswer)
 {
     /// <summary>More parts than this are not tried one by one: the search would take the square of their number.</summary>
     private const int MostTried = 64;
 
     /// <summary>
-    /// The parts without which the others could be given the most, when that is more than with them. Behind a supply that is at
+    /// The largest of the parts without which the others could be given more, where there is one. Behind a supply that is at
     /// its limit the voltage stands until it breaks down, so that the deepest sag tells of others.
     /// </summary>
-    internal List<Element> InTheWay(double reached, List<Element> weakest, double[] unloadedHigh, double[] unloadedLow)
+    internal List<Element> InTheWay(double reached, List<Element> weakest)
     {
         Element[] asking = [.. demand.Asking];
         if (asking.Length is 1 or > MostTried)
@@ -24,44 +25,41 @@ internal sealed class PowerSearch(PowerDemand demand, NodalEquations equations, 
         }
 
         (double[] high, double[] low) = equations.CopyVolts();
-        double[] without = new double[asking.Length];
-        for (int i = 0; i < asking.Length; i++)
+        double next = Math.Min(1, reached * (1 + LeastHelp));
+        List<Element> helping = [];
+        foreach (Element part in asking)
         {
-            equations.PutBack(unloadedHigh, unloadedLow);
-            without[i] = Raise(asking[i]);
+            demand.SetShare(next, without: part);
+            if (hasNearAnswer())
+            {
+                helping.Add(part);
+            }
+
+            equations.PutBack(high, low);
         }
 
         demand.SetShare(1);
-        equations.PutBack(high, low);
-        double most = without.Max();
-        if (most <= reached * (1 + LeastHelp))
-        {
-            return weakest;
-        }
-
-        // Several may each make room enough; it is the largest that asks too much.
-        Element[] helping = [.. asking.Where((_, i) => without[i] >= most)];
-        double largest = helping.Max(PowerDemand.Watts);
-        return [.. helping.Where(p => PowerDemand.Watts(p) >= largest)];
+        double largest = helping.Select(PowerDemand.Watts).DefaultIfEmpty().Max();
+        return helping.Count == 0 ? weakest : [.. helping.Where(p => PowerDemand.Watts(p) >= largest)];
     }
 
-    /// <summary>Less than this share more for the others is a step of the search, not room that a part has made.</summary>
-    private const double LeastHelp = 1e-3;
+    /// <summary>So much more for the others, as a share, is room that a part makes; less is the rest of the search for the limit.</summary>
+    private const double LeastHelp = 0.02;
 
     /// <summary>
     /// Raises the power from none, with a smaller step where Newton fails; returns the share reached. Until some share is
     /// reached the step may become very small, and does so fast: what hangs behind next to nothing is told only by how far it falls.
     /// </summary>
-    internal double Raise(Element? without)
+    internal double Raise()
     {
         double reached = 0;
-        double step = without is null ? 0.25 : 1;
+        double step = 0.25;
         while (reached < 1 && step > (reached == 0 ? 1e-13 : Math.Min(1e-4, reached / 8)))
         {
             double next = Math.Min(1, reached + step);
-            demand.SetShare(next, without);
+            demand.SetShare(next);
             (double[] high, double[] low) = equations.CopyVolts();
-            if (hasAnswer())
+            if (reached > 0 ? hasNearAnswer() : hasAnswer())
             {
                 reached = next;
             }
