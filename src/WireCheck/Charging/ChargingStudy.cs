@@ -130,7 +130,7 @@ public sealed class ChargingStudy
     {
         List<ChargeEnd> ends = [];
         Corner corner = _box.Corners.First(c => c.Charge == Charge.Full && c.HighestResistance);
-        foreach (BoxMode mode in Modes)
+        foreach (BoxMode mode in Modes.Where(m => !Powered(m).Any(IsBarePanel)))
         {
             double highest = 0;
             foreach (ChargeSource source in Powered(mode))
@@ -175,8 +175,7 @@ public sealed class ChargingStudy
         Corner corner = _box.Corners.First(c => c.Charge == Charge.Empty && !c.HighestResistance);
         foreach (BoxMode mode in Modes)
         {
-            IEnumerable<ChargeSource> bare = Powered(mode).Where(s =>
-                s.Part is not WiredPanel panel || NightDraw.ControllerOf(_box.Wiring, _graph, panel) is null);
+            IEnumerable<ChargeSource> bare = Powered(mode).Where(s => s.Part is not WiredPanel || IsBarePanel(s));
             if (OpenBms.Find(_states.Value, _box.Wiring, bare, mode, corner) is { } open)
             {
                 found.Add(open);
@@ -185,6 +184,9 @@ public sealed class ChargingStudy
 
         return found;
     }
+
+    private bool IsBarePanel(ChargeSource source) =>
+        source.Part is WiredPanel panel && NightDraw.ControllerOf(_box.Wiring, _graph, panel) is null;
 
     private IEnumerable<ChargeSource> Powered(BoxMode mode) => Sources.Where(s => mode.Source(s.Id) == SourceState.Powered);
 }

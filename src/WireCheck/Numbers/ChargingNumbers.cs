@@ -89,6 +89,7 @@ public sealed class ChargingNumbers
     private static NightNumbers OfNight(NightDraw night) => new(
         night.PanelId, night.Amps,
         night.UndecidedBy is { } controller ? $"dark; whether {controller} blocks is not said"
+            : !night.Reached && night.Amps > 0 ? "dark; what leaks backwards through the diode between"
             : !night.Reached ? "dark; the cells cannot drive it"
             : night.DarkKnown ? "dark" : "dark; its leakage is not described");
 

@@ -46,6 +46,28 @@ public sealed class BackFlowTests
     }
 
     [Fact]
+    public void A_Schottky_diode_leaks_twice_as_much_for_every_10_K_and_a_transistor_driven_as_one_does_not()
+    {
+        // The dark panel would take 5 mA; 13.6 V let 0.302 mA of the 1 mA at 45 V pass, and twice that 10 K above 25 °C.
+        string at20 = Panel("schottky-10a").Replace(", leakage: 0 A", "", StringComparison.Ordinal);
+        NightAmps(at20, 20).ShouldBe(0.302e-3, 0.04e-3);
+        (NightAmps(at20, 45) / NightAmps(at20, 35)).ShouldBe(2, 0.2);
+
+        string driven = at20.Replace("schottky-10a", "ideal-diode-30a", StringComparison.Ordinal);
+        NightAmps(driven, 45).ShouldBe(NightAmps(driven, 20), 1e-9);
+
+        static double NightAmps(string text, int warmest) =>
+            ChargedBox.Study(text.Replace("to: 20 °C", $"to: {warmest} °C", StringComparison.Ordinal)).Nights.Single().Amps;
+    }
+
+    [Fact]
+    public void A_bare_panel_never_ends_its_charge_and_a_charger_does()
+    {
+        ChargedBox.Study(Panel("schottky-10a")).Ends.ShouldBeEmpty();
+        ChargedBox.Study(ChargedBox.Charger("schottky-10a")).Ends.Count.ShouldBe(1);
+    }
+
+    [Fact]
     public void A_controller_that_blocks_keeps_the_cells_from_the_panel()
     {
         ChargedBox.Study(Controller(", blocks_reverse: yes")).Nights.Single().Reached.ShouldBeFalse();

@@ -31,6 +31,15 @@ public sealed class ChargingNumbersTests
     }
 
     [Fact]
+    public void A_panel_behind_a_diode_is_told_to_take_what_leaks_backwards_through_it()
+    {
+        string text = ChargedBox.Bank + "panels:\n  roof: {part: panel-100w}\ndiodes:\n  blocker: {part: schottky-10a}\nconductors:\n"
+            + ChargedBox.Wire("w1", "roof.+", "blocker.A") + ChargedBox.Wire("w3", "blocker.K", "bank.+") + ChargedBox.Wire("w2", "roof.-", "bank.-");
+
+        ChargingNumbers.Of(Box(text)).Nights.Single().Words.ShouldBe("dark; what leaks backwards through the diode between");
+    }
+
+    [Fact]
     public void The_curve_of_a_vehicle_runs_from_empty_to_full_with_one_peak()
     {
         ChargingNumbers numbers = ChargingNumbers.Of(Box(ChargedBox.Vehicle("100 mΩ")));

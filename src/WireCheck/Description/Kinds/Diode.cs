@@ -19,7 +19,7 @@ public sealed class Diode : Part
     /// <summary>Highest reverse voltage.</summary>
     public required Given<ElectricPotential> Volts { get; init; }
 
-    /// <summary>Reverse current at that voltage; null means negligible.</summary>
+    /// <summary>Reverse current at that voltage and 25 °C; null leaves only what the curve of its junction lets back, some microamperes.</summary>
     public Given<ElectricCurrent>? Leakage { get; init; }
 
     public override IReadOnlyList<string> Terminals => ["A", "K"];

@@ -76,7 +76,7 @@ public static class PanelChargeFacts
     public static readonly Fact ChargeCurrent = Fact.Worst(Kind, "charge_current", "A", "Largest current it gives into the wiring.");
 
     public static readonly Fact BmsOpenVoltage = Fact.Number(
-        Kind, "bms_open_voltage", "V", "Voltage between its poles when the BMS opens in full sun and no load runs; absent without a BMS.");
+        Kind, "bms_open_voltage", "V", "Voltage between its poles when the BMS opens in full sun at the coldest the box is used and no load runs; absent without a BMS.");
 
     public static readonly Fact NightReached = Fact.YesNo(
         Kind, "night_reached", "The cells can drive current into it in the dark: neither a diode nor a controller that blocks lies between.");

@@ -52,7 +52,7 @@ public sealed class PanelGatherer : Gatherer<Panel>
         {
             if (open.Mode.Id == Modes.ChargingPrefix + source.Id)
             {
-                subject.SetNumber(PanelChargeFacts.BmsOpenVoltage, open.SourceVolts);
+                subject.SetNumber(PanelChargeFacts.BmsOpenVoltage, open.SourceVolts * cold.ColdVolts / cold.Volts);
             }
         }
     }

@@ -85,15 +85,16 @@ internal static class SingleFaultGathering
         }
     }
 
-    /// <summary>The source that would bring a bank highest; null when none charges it.</summary>
+    /// <summary>The source that would bring a bank highest, a panel at its voltage in frost; null when none charges it.</summary>
     internal static SourcePoint? HighestCharge(WiredBank bank, GatherContext context)
     {
         SourcePoint? highest = null;
         foreach (SourcePoint source in context.Sources)
         {
-            bool charges = context.Wiring[source.PartId] is WiredCharger or WiredPanel or WiredVehicle
-                && Banks.ChargedFrom(context, source.Plus) == bank;
-            highest = charges && source.Volts > (highest?.Volts ?? 0) ? source : highest;
+            WiredPart part = context.Wiring[source.PartId];
+            bool charges = part is WiredCharger or WiredPanel or WiredVehicle && Banks.ChargedFrom(context, source.Plus) == bank;
+            double volts = part is WiredPanel panel ? context.Charging.ColdOf(panel.Panel).ColdVolts : source.Volts;
+            highest = charges && volts > (highest?.Volts ?? 0) ? source with { Volts = volts } : highest;
         }
 
         return highest;
