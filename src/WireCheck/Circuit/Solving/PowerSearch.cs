@@ -13,6 +13,12 @@ internal sealed class PowerSearch(PowerDemand demand, NodalEquations equations, 
     private const int MostTried = 64;
 
     /// <summary>
+    /// So much more for the others, as a share, is room that a part makes. The search for the limit must come nearer than that, or
+    /// what is left of it passes for room.
+    /// </summary>
+    private const double LeastHelp = 0.02;
+
+    /// <summary>
     /// The largest of the parts without which the others could be given more, where there is one. Behind a supply that is at
     /// its limit the voltage stands until it breaks down, so that the deepest sag tells of others.
     /// </summary>
@@ -43,9 +49,6 @@ internal sealed class PowerSearch(PowerDemand demand, NodalEquations equations, 
         return helping.Count == 0 ? weakest : [.. helping.Where(p => PowerDemand.Watts(p) >= largest)];
     }
 
-    /// <summary>So much more for the others, as a share, is room that a part makes; less is the rest of the search for the limit.</summary>
-    private const double LeastHelp = 0.02;
-
     /// <summary>
     /// Raises the power from none, with a smaller step where Newton fails; returns the share reached. Until some share is
     /// reached the step may become very small, and does so fast: what hangs behind next to nothing is told only by how far it falls.
@@ -54,7 +57,7 @@ internal sealed class PowerSearch(PowerDemand demand, NodalEquations equations, 
     {
         double reached = 0;
         double step = 0.25;
-        while (reached < 1 && step > (reached == 0 ? 1e-13 : Math.Min(1e-4, reached / 8)))
+        while (reached < 1 && step > (reached == 0 ? 1e-13 : Math.Min(1e-4, reached * LeastHelp / 4)))
         {
             double next = Math.Min(1, reached + step);
             demand.SetShare(next);
