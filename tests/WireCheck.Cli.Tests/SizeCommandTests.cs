@@ -74,6 +74,22 @@ public sealed class SizeCommandTests : IDisposable
         Read("box.yaml").ShouldBe("pack: Box\n");
     }
 
+    [Fact]
+    public void A_choice_that_brings_a_danger_is_told_and_not_written()
+    {
+        // All there is in stock is a fuse that lets more pass than any wire in stock bears; the box as written is better than that.
+        string box = Box + "stock: [{size: 6 AWG, length: 5 m}, {part: class-t, ratings: [200 A]}]\n";
+        Write("box.yaml", box);
+
+        ProgramRun run = ProgramRun.In(_folder, "size", "box.yaml", "--write");
+
+        run.Code.ShouldBe(1);
+        run.Errors.ShouldStartWith("box.yaml:1:1: nothing is written: no choice passes every rule, and this one would bring ");
+        run.Errors.ShouldContain("fuse-over-conductor at main");
+        run.Output.ShouldContain("200 A");
+        Read("box.yaml").ShouldBe(box);
+    }
+
     private static string Chosen(JsonElement[] choices, string part) =>
         choices.First(c => c.GetProperty("part").GetString() == part).GetProperty("chosen").GetString()!;
 

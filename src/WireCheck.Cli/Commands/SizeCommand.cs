@@ -72,7 +72,17 @@ internal static class SizeCommand
             Terminal.Complain(new Problem(place, $"{refused.Edit.Key} of {refused.Edit.PartId} is not changed: {refused.Reason}").ToString());
         }
 
-        if (parsed.GetValue(Write) && edits.Changes.Count > 0 && !DescriptionFile.Rewrite(file, edits.NewText()))
+        bool write = parsed.GetValue(Write) && edits.Changes.Count > 0;
+        if (write && result.Worsens is { Count: > 0 } worse)
+        {
+            Terminal.Complain(new Problem(
+                new Position(file, 1, 1),
+                $"nothing is written: no choice passes every rule, and this one would bring {string.Join(", ", worse.Select(f => $"{f.Rule} at {f.Part}"))}; "
+                + "mend what no size takes away, then size again").ToString());
+            write = false;
+        }
+
+        if (write && !DescriptionFile.Rewrite(file, edits.NewText()))
         {
             Terminal.Complain(new Problem(new Position(file, 1, 1), "the file cannot be written").ToString());
             return ExitCode.WrongInput;

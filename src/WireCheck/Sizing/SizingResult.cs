@@ -1,4 +1,5 @@
 using WireCheck.Findings;
+using WireCheck.Rules;
 
 namespace WireCheck.Sizing;
 
@@ -77,6 +78,16 @@ public sealed record SizingResult(
 
     /// <summary>The same as chosen.</summary>
     public double? PriceAfter => Sum(Choices.Select(c => c.Chosen.Price));
+
+    /// <summary>
+    /// Dangers and faults of the box as chosen that the box as written does not have, or has as something less grave: such a choice must
+    /// not be written into a description.
+    /// </summary>
+    public IReadOnlyList<Finding> Worsens =>
+    [
+        .. After.Findings.Where(f => f.Waived is null && f.Severity >= Severity.Fault
+            && !Before.Findings.Any(b => b.Rule == f.Rule && b.Part == f.Part && b.Severity >= f.Severity)),
+    ];
 
     private static double? Sum(IEnumerable<double?> prices)
     {
