@@ -1,4 +1,5 @@
 using WireCheck.Findings;
+using WireCheck.Rules;
 
 namespace WireCheck.Sizing;
 
@@ -25,8 +26,53 @@ internal sealed class Sizer
     /// <summary>How often the box has been judged.</summary>
     internal int Checks => _search.Checks;
 
-    /// <summary>Chooses.</summary>
+    /// <summary>
+    /// Chooses; and where something cannot be mended, chooses again without regard to it. Until it is given up it has raised wires and
+    /// fuses in vain, and such a fuse may be too large for its wires.
+    /// </summary>
     internal Sized Choose()
+    {
+        Allowance allowed = new();
+        Settled best = Settle(allowed);
+        Settled latest = best;
+        SetAside aside = new(_blame);
+        for (int again = 0; again < MostAgain && aside.Add(latest.Whole, latest.Forbids); again++)
+        {
+            Allowance more = aside.Allowance();
+            latest = Settle(more);
+            if (IsBetter(latest, best))
+            {
+                (best, allowed) = (latest, more);
+            }
+        }
+
+        List<Conflict> conflicts = new ConflictFinder(_search, _blame, _growth, allowed).Find(best.Choice, best.Whole);
+        return new Sized(best.Choice, best.Forbids, best.Whole, conflicts);
+    }
+
+    /// <summary>So often it is chosen again at most; each takes as long as the first.</summary>
+    private const int MostAgain = 4;
+
+    /// <summary>Fewer of the gravest findings; with as many of each severity, less wire.</summary>
+    private bool IsBetter(Settled one, Settled other)
+    {
+        for (Severity severity = Severity.Danger; severity >= Severity.Advice; severity--)
+        {
+            int few = one.Whole.Standing.Count(f => f.Severity == severity);
+            int many = other.Whole.Standing.Count(f => f.Severity == severity);
+            if (few != many)
+            {
+                return few < many;
+            }
+        }
+
+        return Wire(one.Choice) < Wire(other.Choice);
+    }
+
+    private double Wire(int[] choice) =>
+        choice.Select((option, value) => _search.Values[value].IsWire ? _search.Values[value].Options[option].Weight : 0).Sum();
+
+    private Settled Settle(Allowance allowed)
     {
         int[] start = new int[_search.Values.Count];
         for (int i = 0; i < start.Length; i++)
@@ -34,7 +80,6 @@ internal sealed class Sizer
             start[i] = _search.Values[i].Start;
         }
 
-        Allowance allowed = new();
         (int[] choice, IReadOnlyList<Finding>[] forbids) = Settle(start, allowed);
 
         // What was taken from the box as it is written may have hidden something.
@@ -46,8 +91,7 @@ internal sealed class Sizer
 
         Trial whole = _search.Try(choice);
         _search.Whole = false;
-        List<Conflict> conflicts = new ConflictFinder(_search, _blame, _growth, allowed).Find(choice, whole);
-        return new Sized(choice, forbids, whole, conflicts);
+        return new Settled(choice, forbids, whole);
     }
 
     private (int[] Choice, IReadOnlyList<Finding>[] Forbids) Settle(int[] start, Allowance allowed)
@@ -63,6 +107,8 @@ internal sealed class Sizer
 
         return (choice, shrinking.Forbids);
     }
+
+    private sealed record Settled(int[] Choice, IReadOnlyList<Finding>[] Forbids, Trial Whole);
 }
 
 /// <summary>What <see cref="Sizer"/> chose.</summary>

@@ -70,6 +70,7 @@ public sealed class Trial
 public sealed class Allowance
 {
     private readonly Dictionary<FindingKey, Severity> _severities = [];
+    private readonly HashSet<string> _rules = new(StringComparer.Ordinal);
 
     /// <summary>Lets a finding stand at its severity or a lesser one.</summary>
     internal void Let(Finding finding)
@@ -78,8 +79,14 @@ public sealed class Allowance
         _severities[key] = _severities.TryGetValue(key, out Severity held) && held > finding.Severity ? held : finding.Severity;
     }
 
+    /// <summary>Lets every finding of a rule stand that is less than a danger.</summary>
+    internal void LetRule(string rule) => _rules.Add(rule);
+
     /// <summary>True when it is let stand.</summary>
     public bool Covers(Finding finding) =>
+        (finding.Severity < Severity.Danger && _rules.Contains(finding.Rule)) || CoversAlone(finding);
+
+    private bool CoversAlone(Finding finding) =>
         _severities.TryGetValue(FindingKey.Of(finding), out Severity severity) && finding.Severity <= severity;
 
     /// <summary>How many are let stand.</summary>

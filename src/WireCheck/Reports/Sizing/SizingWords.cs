@@ -20,7 +20,7 @@ internal static class SizingWords
     /// <summary>Why a finding stands in the end.</summary>
     internal static string Why(Conflict conflict) => conflict.Value is { } value
         ? $"No {value.Words} passes: {string.Join(" and ", conflict.Rules)} leave none."
-        : "No size or class that was tried takes this away.";
+        : "No size or class that was tried takes this away without bringing something worse.";
 
     /// <summary>A volume of metal as section times length, which is how wire is sold.</summary>
     internal static string Metal(double cubicMetres) => $"{QuantityText.Plain(cubicMetres * 1e6, 3)} mm²·m";
