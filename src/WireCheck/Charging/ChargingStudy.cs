@@ -106,8 +106,8 @@ public sealed class ChargingStudy
     /// <summary>The bank that a source feeds by wire, contacts and diodes alone; null when it feeds none so.</summary>
     public WiredBank? DirectBank(ChargeSource source) => source.DirectBank(_box.Wiring, _graph);
 
-    /// <summary>The voltage in frost of a panel by itself.</summary>
-    public ColdPanel ColdOf(Description.Kinds.Panel panel) => ColdPanel.Of(_box, panel);
+    /// <summary>The voltage in frost of a panel and those in series with it.</summary>
+    public ColdPanel ColdOf(WiredPanel panel) => ColdPanel.Of(_box, _graph, panel);
 
     private IReadOnlyList<ChargePoint> FindPoints()
     {

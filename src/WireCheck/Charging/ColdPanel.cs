@@ -34,8 +34,12 @@ public sealed record ColdPanel(string Id, double Volts, double ColdVolts, double
         return found;
     }
 
-    /// <summary>Of a panel by itself.</summary>
-    internal static ColdPanel Of(SolvedBox box, Panel panel) => At(panel.Id, panel.OpenCircuit.Value.Volts, [panel], box);
+    /// <summary>Of a panel and those in series with it.</summary>
+    internal static ColdPanel Of(SolvedBox box, WiringGraph graph, WiredPanel panel)
+    {
+        Panel[] panels = [.. PanelString.Of(box.Wiring, graph, panel).Select(p => p.Panel)];
+        return At(panel.Part.Id, panels.Sum(p => p.OpenCircuit.Value.Volts), panels, box);
+    }
 
     private static ColdPanel At(string id, double volts, Panel[] panels, SolvedBox box)
     {

@@ -97,7 +97,7 @@ public static class SingleFaultNumbers
     {
         foreach (WiredPart source in context.Wiring.Parts)
         {
-            foreach (LostBattery lost in LostBatteryStudy.OpenVolts(source) is null ? [] : context.LostBatteries.Of(source))
+            foreach (LostBattery lost in context.LostBatteries.OpenVolts(source) is null ? [] : context.LostBatteries.Of(source))
             {
                 List<OverdrivenConsumer> over = [];
                 foreach (OverVoltage consumer in SingleFaultEffects.OverVoltages(lost, context))

@@ -5,9 +5,10 @@ namespace WireCheck.Sizing;
 
 /// <summary>
 /// What is not regarded when sizes are chosen again: what could not be mended, and where a danger stands the rules that made the
-/// values it names so large. A voltage that arrives is not worth a fuse that no wire bears.
+/// values it names so large. A voltage that arrives is not worth a fuse that no wire bears. What is found at a part that has values
+/// of its own is always regarded: a fuse that blows in use is no choice.
 /// </summary>
-internal sealed class SetAside(Blame blame)
+internal sealed class SetAside(SizeSearch search, Blame blame)
 {
     private readonly Dictionary<FindingKey, Finding> _findings = [];
     private readonly HashSet<string> _rules = new(StringComparer.Ordinal);
@@ -22,7 +23,7 @@ internal sealed class SetAside(Blame blame)
         {
             if (standing.Severity < Severity.Danger)
             {
-                added |= !_rules.Contains(standing.Rule) && _findings.TryAdd(FindingKey.Of(standing), standing);
+                added |= HasNoValues(standing) && !_rules.Contains(standing.Rule) && _findings.TryAdd(FindingKey.Of(standing), standing);
                 continue;
             }
 
@@ -30,13 +31,15 @@ internal sealed class SetAside(Blame blame)
             {
                 foreach (Finding forbidding in forbids[value])
                 {
-                    added |= forbidding.Severity < Severity.Danger && _rules.Add(forbidding.Rule);
+                    added |= forbidding.Severity < Severity.Danger && HasNoValues(forbidding) && _rules.Add(forbidding.Rule);
                 }
             }
         }
 
         return added;
     }
+
+    private bool HasNoValues(Finding finding) => search.OfPart(finding.Part).Count == 0;
 
     /// <summary>An allowance that lets all of that stand.</summary>
     internal Allowance Allowance()

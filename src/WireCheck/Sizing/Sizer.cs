@@ -35,7 +35,7 @@ internal sealed class Sizer
         Allowance allowed = new();
         Settled best = Settle(allowed);
         Settled latest = best;
-        SetAside aside = new(_blame);
+        SetAside aside = new(_search, _blame);
         for (int again = 0; again < MostAgain && aside.Add(latest.Whole, latest.Forbids); again++)
         {
             Allowance more = aside.Allowance();

@@ -20,7 +20,7 @@ internal sealed class MoveFinder(SolvedBox box)
             if (box.Pack.Find(drain.PartId) is { } part and not Bms and not Conductor && Without(part, state) is { } move)
             {
                 bool plugged = part is Load { At: not null } or Charger { At: not null } or Vehicle { At: not null } or Panel { At: not null };
-                moves.Add(move with { Behind = plugged ? null : behind });
+                moves.Add(move with { Behind = plugged ? null : behind, Unplugs = plugged });
             }
         }
 
@@ -43,7 +43,7 @@ internal sealed class MoveFinder(SolvedBox box)
         }
 
         bool meant = box.Pack.StaysLive.Any(s => s.Value == part.Id);
-        return new Move(part.Id, null, meant, amps, new ShelfClock(wiring).Of(point));
+        return new Move(part.Id, null, false, meant, amps, new ShelfClock(wiring).Of(point));
     }
 
     /// <summary>Terminal whose wire brings a part its standby current; null for what is unplugged.</summary>

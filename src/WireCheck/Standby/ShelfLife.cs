@@ -14,7 +14,8 @@ namespace WireCheck.Standby;
 /// <param name="ToDamage">From there until a cell is harmed for good, with only what draws past the open BMS, s.</param>
 /// <param name="SelfDischargeAmps">What the cells lose by themselves, told as a current of the same effect, A.</param>
 /// <param name="AmpsAfterCutOff">What still leaves the cells with the BMS open, A.</param>
-public sealed record ShelfLife(double ToCutOff, double ToDamage, double SelfDischargeAmps, double AmpsAfterCutOff);
+/// <param name="UsableShare">Part of the capacity on the label that is counted on, 0 to 1.</param>
+public sealed record ShelfLife(double ToCutOff, double ToDamage, double SelfDischargeAmps, double AmpsAfterCutOff, double UsableShare);
 
 /// <summary>
 /// Works out the shelf life: the usable charge above the cut-off over the state's current and self-discharge, then the charge
@@ -35,6 +36,7 @@ internal sealed class ShelfClock(BoxWiring wiring)
         double toDamage = double.PositiveInfinity;
         double own = 0;
         double after = 0;
+        double usableShare = wiring.Data.Assumed("usable_capacity");
         foreach (WiredBank bank in wiring.Of<WiredBank>())
         {
             Cells cells = bank.Cells;
@@ -42,7 +44,7 @@ internal sealed class ShelfClock(BoxWiring wiring)
             double cutOff = (BankBms.Of(wiring, _graph, bank)?.Bms.CellCutoff.Value.From ?? cells.Window.Value.From).Volts;
             double left = chemistry.ChargeAt(cutOff);
             double full = Coulombs(cells);
-            double usable = full * wiring.Data.Assumed("usable_capacity");
+            double usable = full * usableShare;
             double share = SelfShare(cells);
             toCutOff = Math.Min(toCutOff, SelfDischarge.Lasts((1 - left) * usable, AmpsOf(bank, point), share, full));
             OperatingPoint? open = AfterCutOff(point, left);
@@ -52,7 +54,7 @@ internal sealed class ShelfClock(BoxWiring wiring)
             after += past;
         }
 
-        return new ShelfLife(toCutOff, toDamage, own, after);
+        return new ShelfLife(toCutOff, toDamage, own, after, usableShare);
     }
 
     /// <summary>Charge of a full bank, C.</summary>

@@ -77,7 +77,7 @@ public sealed class StandbyStudy(SolvedBox box)
         return worst is null ? null : worst with { Life = (_clock ??= new ShelfClock(box.Wiring)).Of(worst.Point) };
     }
 
-    private static ShelfLife Nothing { get; } = new(double.PositiveInfinity, double.PositiveInfinity, 0, 0);
+    private static ShelfLife Nothing { get; } = new(double.PositiveInfinity, double.PositiveInfinity, 0, 0, 1);
 
     private static List<Move> Sorted(IReadOnlyList<Move> moves)
     {

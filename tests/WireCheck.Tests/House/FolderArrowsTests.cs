@@ -22,16 +22,16 @@ public sealed class FolderArrowsTests
         ("Heat", ["Physics", "Quantities", "Knowledge", "Description"]),
         ("States", ["Physics", "Quantities", "Knowledge", "Description", "Circuit.Elements", "Circuit", "Circuit.Solving", "Circuit.Wiring", "Heat"]),
         (
-            "Faults",
-            [
-                "Physics", "Quantities", "Knowledge", "Description", "Circuit.Elements", "Circuit", "Circuit.Solving",
-                "Circuit.Wiring", "Circuit.Topology", "States",
-            ]),
-        (
             "Charging",
             [
                 "Physics", "Quantities", "Description", "Circuit.Elements", "Circuit", "Circuit.Solving", "Circuit.Wiring",
                 "Circuit.Topology", "States",
+            ]),
+        (
+            "Faults",
+            [
+                "Physics", "Quantities", "Knowledge", "Description", "Circuit.Elements", "Circuit", "Circuit.Solving",
+                "Circuit.Wiring", "Circuit.Topology", "States", "Charging",
             ]),
         (
             "Standby",

@@ -29,7 +29,12 @@ public sealed class GatherContext
         _energy = alike?.Energy;
         Graph = WiringGraph.Of(box.Wiring);
         Sources = [.. SourcePoint.In(box.Wiring).Select(s =>
-            box.Wiring[s.PartId] is WiredBank bank ? s with { Volts = Stacks.HighestVolts(bank) } : s)];
+            box.Wiring[s.PartId] switch
+            {
+                WiredBank bank => s with { Volts = Stacks.HighestVolts(bank) },
+                WiredPanel panel => s with { Volts = Charging.ColdOf(panel).ColdVolts },
+                _ => s,
+            })];
         Poles = Circuit.Topology.Poles.Of(box.Wiring, Graph, Sources);
         Ampacities = new AmpacityFinder(this);
         Guards = new GuardFinder(this);
@@ -49,7 +54,7 @@ public sealed class GatherContext
     /// <summary>Every way through the wiring, contacts counted as closed.</summary>
     public WiringGraph Graph { get; }
 
-    /// <summary>Everything that can feed power in, banks first.</summary>
+    /// <summary>Everything that can feed power in, banks first, each at its highest voltage: panels in frost, strings of them added up.</summary>
     public IReadOnlyList<SourcePoint> Sources { get; }
 
     /// <summary>The pole of each node.</summary>

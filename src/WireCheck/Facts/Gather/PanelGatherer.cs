@@ -12,7 +12,7 @@ public sealed class PanelGatherer : Gatherer<Panel>
     public override void Gather(Panel part, FactSubject subject, GatherContext context)
     {
         subject.SetNumber(PanelFacts.OpenCircuit, part.OpenCircuit.Value.Volts);
-        ColdPanel cold = context.Charging.ColdOf(part);
+        ColdPanel cold = context.Charging.ColdOf((WiredPanel)context.Wiring[part.Id]);
         subject.SetNumber(PanelChargeFacts.OpenCircuitCold, cold.ColdVolts);
         subject.SetNumber(PanelChargeFacts.Coldest, cold.Celsius);
         NoteIfAssumed(subject, part, part.DarkLeakage, "dark leakage", "night_current", "dark_known");

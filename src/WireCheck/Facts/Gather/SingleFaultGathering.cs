@@ -20,7 +20,7 @@ internal static class SingleFaultGathering
         {
             Charger: { OutputWithoutBattery: null, ChargerKind.Value: ChargerKind.Solar or ChargerKind.Trickle },
         };
-        if (LostBatteryStudy.OpenVolts(source) is not { } most)
+        if (context.LostBatteries.OpenVolts(source) is not { } most)
         {
             return;
         }
@@ -93,8 +93,7 @@ internal static class SingleFaultGathering
         {
             WiredPart part = context.Wiring[source.PartId];
             bool charges = part is WiredCharger or WiredPanel or WiredVehicle && Banks.ChargedFrom(context, source.Plus) == bank;
-            double volts = part is WiredPanel panel ? context.Charging.ColdOf(panel.Panel).ColdVolts : source.Volts;
-            highest = charges && volts > (highest?.Volts ?? 0) ? source with { Volts = volts } : highest;
+            highest = charges && source.Volts > (highest?.Volts ?? 0) ? source : highest;
         }
 
         return highest;

@@ -1,4 +1,6 @@
+using WireCheck.Charging;
 using WireCheck.Circuit.Solving;
+using WireCheck.Circuit.Topology;
 using WireCheck.Circuit.Wiring;
 using WireCheck.States;
 
@@ -12,11 +14,12 @@ public sealed record LostBattery(string OpenedId, OperatingPoint Point, double R
 
 /// <summary>
 /// What happens on the wiring of a source that charges when its battery is taken away: a regulated charger goes to what it
-/// gives without one, a bare panel to its open-circuit voltage. No load is on, which leaves the voltage highest.
+/// gives without one, a bare panel to its open-circuit voltage in frost. No load is on, which leaves the voltage highest.
 /// </summary>
 public sealed class LostBatteryStudy
 {
     private readonly SolvedBox _box;
+    private readonly WiringGraph _graph;
     private StateSolver? _solver;
 
     /// <summary>Prepares the study of a box; nothing is solved before it is asked.</summary>
@@ -24,13 +27,14 @@ public sealed class LostBatteryStudy
     {
         ArgumentNullException.ThrowIfNull(box);
         _box = box;
+        _graph = WiringGraph.Of(box.Wiring);
     }
 
-    /// <summary>Highest voltage that a source gives without a battery, V; null for a part that is no source.</summary>
-    public static double? OpenVolts(WiredPart source) => source switch
+    /// <summary>Highest voltage that a source gives without a battery, panels in frost, V; null for a part that is no source.</summary>
+    public double? OpenVolts(WiredPart source) => source switch
     {
         WiredCharger charger => (charger.Charger.OutputWithoutBattery ?? charger.Charger.Voltage).Value.Volts,
-        WiredPanel { Element: not null } panel => panel.Panel.OpenCircuit.Value.Volts,
+        WiredPanel { Element: not null } panel => ColdPanel.Of(_box, _graph, panel).ColdVolts,
         WiredVehicle vehicle => vehicle.Vehicle.Voltage.Value.To.Volts,
         _ => null,
     };
@@ -46,7 +50,12 @@ public sealed class LostBatteryStudy
             return [];
         }
 
-        double rise = source is WiredCharger charger ? OpenVolts(charger)!.Value - charger.Charger.Voltage.Value.Volts : 0;
+        double rise = source switch
+        {
+            WiredCharger charger => OpenVolts(charger)!.Value - charger.Charger.Voltage.Value.Volts,
+            WiredPanel { Element: not null } panel => ColdPanel.Of(_box, _graph, panel) is var cold ? cold.ColdVolts - cold.Volts : 0,
+            _ => 0,
+        };
         List<LostBattery> lost = [];
         bool bms = false;
         foreach (WiredPart part in _box.Wiring.Parts)

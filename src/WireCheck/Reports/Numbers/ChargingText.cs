@@ -81,7 +81,7 @@ public static class ChargingText
         }
 
         Write(output, "What flows back", charging.Nights.Count, nights);
-        TextTable shorts = new("port", "voltage when empty", "through a tool across its pins");
+        TextTable shorts = new("port", "voltage with nothing plugged in", "through a tool across its pins");
         foreach (ShortNumbers s in charging.Shorts)
         {
             shorts.Add(s.Port, Volts(s.OpenVolts), Amps(s.Amps));

@@ -60,8 +60,8 @@ public static class NumbersText
             }
 
             consumers.Write(output);
-            output.Write($"  from full to the cut-off of the BMS or the cells: {DaysOf(state.Life.ToCutOff)}\n");
-            output.Write($"  from there until a cell is harmed for good: {DaysOf(state.Life.ToDamage)}, with {Amps(state.Life.AmpsAfterCutOff)} past the open BMS\n");
+            output.Write($"  from full to the cut-off of the BMS or the cells: {DaysOf(state.Life.ToCutOff)}, counting on {NumberWords.Percent(state.Life.UsableShare)} of the label\n");
+            output.Write($"  from there until a cell is harmed for good: {DaysOf(state.Life.ToDamage)}, with {Amps(state.Life.AmpsAfterCutOff)} past the open BMS and what the cells lose by themselves\n");
         }
 
         WriteMoves(output, "stored box", standby.Moves);
@@ -79,7 +79,7 @@ public static class NumbersText
         TextTable moves = new("consumer", "leaves the cells", "to the cut-off", "how");
         foreach (Move move in found)
         {
-            string how = move.Behind is null ? "take it off" : $"feed it from behind {move.Behind}";
+            string how = move.Unplugs ? "unplug it" : move.Behind is null ? "take it off" : $"feed it from behind {move.Behind}";
             moves.Add(move.PartId, Amps(move.Amps), DaysOf(move.Life.ToCutOff), move.MeantLive ? $"{how}; it is meant to stay live" : how);
         }
 
