@@ -5,10 +5,13 @@ namespace WireCheck.Tests.Sizing;
 
 public sealed class ExampleSizingTests
 {
+    /// <summary>The slowest takes minutes and is sized only by <c>tests/run --long</c>.</summary>
+    public static TheoryData<string> Clean { get; } = Environment.GetEnvironmentVariable("WIRECHECK_LONG") is null
+        ? ["market-stall-12v", "bicycle-workshop-48v"]
+        : ["market-stall-12v", "bicycle-workshop-48v", "pump-house-24v"];
+
     [Theory]
-    [InlineData("market-stall-12v")]
-    [InlineData("pump-house-24v")]
-    [InlineData("bicycle-workshop-48v")]
+    [MemberData(nameof(Clean))]
     public void A_clean_example_stays_clean_with_less_metal(string name)
     {
         SizingOutcome outcome = SizedBoxes.Size(SizedBoxes.Example(name));
