@@ -121,6 +121,7 @@ public sealed class PackCheck(Func<Pack, GatherContext> solve)
         return problems.IsEmpty
             ? new CheckOutcome(new Report(file, pack.Title.Value, findings, facts, Cautions.Read())
             {
+                Source = text,
                 Text = new Lazy<DescriptionEdits>(() => DescriptionEdits.Of(file, text)),
                 Overrides = SettingOverride.Of(sets, pack.Settings, pack.SettingReasons),
                 Drawing = new Lazy<PlacedDrawing>(() => WiringDrawing.Of(pack, facts)),

@@ -24,6 +24,9 @@ public sealed record Report(
     /// <summary>The wiring drawing, made when a report asks for it; null when there is none.</summary>
     public Lazy<PlacedDrawing>? Drawing { get; init; }
 
+    /// <summary>The description's text as it was read, to show its lines; empty when it is not at hand.</summary>
+    public string Source { get; init; } = "";
+
     /// <summary>The description's text, ready for the edits that findings offer; null when it is not at hand.</summary>
     public Lazy<DescriptionEdits>? Text { get; init; }
 

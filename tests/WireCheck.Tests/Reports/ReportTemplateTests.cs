@@ -28,6 +28,31 @@ public sealed class ReportTemplateTests
     }
 
     [Fact]
+    public void A_line_of_the_description_cannot_bring_tags_and_is_where_its_findings_point()
+    {
+        Report report = SampleReport.Make() with { Source = "pack: Box\r\n# " + Nasty + "\nlanguage: 1\n" };
+        string page = Write(TemplateTarget.Html, report);
+
+        page.ShouldNotContain("<script");
+        page.ShouldNotContain("\u202e");
+        page.ShouldNotContain("\u001b");
+        page.ShouldContain("<span class=\"number\">2</span># &lt;script&gt;");
+        page.ShouldContain("id=\"line-3\"");
+        page.ShouldNotContain("id=\"line-4\"");
+        page.ShouldContain($"href=\"#line-{report.Findings.Findings[0].At.Line}\"");
+    }
+
+    [Theory]
+    [InlineData("61.3 A at 57.1 °C", "61.3\u00a0A at 57.1\u00a0°C")]
+    [InlineData("10.6 .. 14.6 V", "10.6\u00a0..\u00a014.6\u00a0V")]
+    [InlineData("3 Amps, 4 hats", "3 Amps, 4 hats")]
+    [InlineData("4 in series", "4 in series")]
+    public void A_number_in_a_table_keeps_its_unit_on_its_line(string words, string tied)
+    {
+        HtmlCell.Tied(words).ShouldBe(tied);
+    }
+
+    [Fact]
     public void A_title_cannot_bring_links_emphasis_or_html_into_markdown()
     {
         string text = Write(TemplateTarget.Markdown, SampleReport.Make(Nasty));

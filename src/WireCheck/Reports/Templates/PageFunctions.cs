@@ -17,6 +17,7 @@ internal static class PageFunctions
         Add(functions, "pad", 2, a => Word(a, 0).PadLeft(Number(a, 1)));
         Add(functions, "join", 2, a => string.Join(Word(a, 1), ((ScriptArray)a[0]!).Select(w => Convert.ToString(w, CultureInfo.InvariantCulture))));
         Add(functions, "paragraph", 4, a => Lay(style, l => l.Paragraph(Number(a, 0), Word(a, 1), Word(a, 2), SeverityColour.Of(Word(a, 3)))));
+        Add(functions, "cell", 1, a => HtmlCell.Of(Word(a, 0)));
         Add(functions, "heading", 1, a => Lay(style, l => l.Heading(Word(a, 0))));
         return functions;
     }

@@ -25,6 +25,7 @@ internal sealed class ReportModel(Report report, int place, TemplateTarget targe
         FindingCounts counts = report.Findings.Counts;
         LateMap model = new(
             ("parts", () => List(report.Facts.Subjects.Prepend(report.Facts.Pack).Select(OfPart))),
+            ("lines", () => List(Lines(report.Source).Select(l => (object)escape(l)))),
             ("pages", () => List(report.Pages.Select(OfPage))),
             ("drawing", () => target == TemplateTarget.Html && report.Drawing is { } drawing
                 ? DrawingSvg.Write(drawing.Value, report.PackTitle, report.Findings.Findings, _suffix, ownStyle: false)
@@ -162,6 +163,13 @@ internal sealed class ReportModel(Report report, int place, TemplateTarget targe
         ("is_heading", block.IsHeading),
         ("headings", block.Table is null ? null : List(block.Table.Headings.Select(h => (object)escape(h)))),
         ("rows", block.Table is null ? null : List(block.Table.Rows.Select(row => (object)List(row.Select(cell => (object)escape(cell)))))));
+
+    /// <summary>The lines of a description as its reader counts them; what follows the last line end is a line when it holds anything.</summary>
+    private static IEnumerable<string> Lines(string text)
+    {
+        string[] lines = text.Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n').Split('\n');
+        return lines[^1].Length == 0 ? lines.SkipLast(1) : lines;
+    }
 
     private static string Words(object value, string unit) => value switch
     {
