@@ -35,6 +35,16 @@ function unreachable() {
     .map(e => e.outerHTML.slice(0, 80));
 }
 
+// Names of places on the page that stand twice, so that a link lands at the wrong one, and links that land nowhere.
+function lost() {
+  const count = {};
+  document.querySelectorAll('[id]').forEach(e => { count[e.id] = (count[e.id] || 0) + 1; });
+  return [
+    ...Object.keys(count).filter(id => count[id] > 1),
+    ...[...document.querySelectorAll('a[href^="#"]')].map(a => decodeURIComponent(a.getAttribute('href').slice(1))).filter(id => !count[id]),
+  ];
+}
+
 async function look(browser, file, view) {
   const context = await browser.newContext({ colorScheme: view.scheme, viewport: { width: view.width, height: 900 } });
   const page = await context.newPage();
@@ -49,6 +59,7 @@ async function look(browser, file, view) {
     file: path.basename(file), scheme: view.scheme, width: view.width, errors, requests,
     overlaps: await page.evaluate(overlaps),
     unreachable: await page.evaluate(unreachable),
+    lost: await page.evaluate(lost),
     sideways: await page.evaluate(() => document.documentElement.scrollWidth > document.documentElement.clientWidth),
     ground: await page.evaluate(() => getComputedStyle(document.body).backgroundColor),
   };

@@ -20,7 +20,7 @@ public sealed class ReportsAgainstOthersTests(WrittenReports reports) : IClassFi
         foreach (JsonElement view in views)
         {
             string name = $"{view.GetProperty("file")} {view.GetProperty("scheme")} {view.GetProperty("width")}";
-            foreach (string fault in (string[])["errors", "requests", "overlaps", "unreachable", "axe"])
+            foreach (string fault in (string[])["errors", "requests", "overlaps", "unreachable", "lost", "axe"])
             {
                 view.GetProperty(fault).EnumerateArray().Select(e => e.GetString()).ShouldBeEmpty($"{fault} of {name}");
             }
