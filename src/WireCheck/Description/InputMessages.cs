@@ -19,7 +19,9 @@ internal static class InputMessages
         $"'{key}' of {subject} must be a single value; here stands {what}";
 
     internal static string UnknownKey(string subject, string key, IReadOnlyCollection<string> known) =>
-        $"{subject} has no key '{key}'; {NearestOrAll(key, known)}";
+        char.IsAsciiDigit(key.FirstOrDefault())
+            ? $"{subject} has no key '{key}'; between {{ and }} a comma ends a value, and decimals are written with a point"
+            : $"{subject} has no key '{key}'; {NearestOrAll(key, known)}";
 
     internal static string UnknownSection(string key, IReadOnlyCollection<string> known) =>
         $"there is no section '{key}'; {NearestOrAll(key, known)}";
@@ -153,9 +155,11 @@ internal static class InputMessages
             QuantityFaultKind.NotANumber => $"{where} is '{written}'; {due} is due, such as {example}",
             QuantityFaultKind.DecimalComma => $"{where} is '{written}'; decimals are written with a point",
             QuantityFaultKind.NotFinite => $"{where} is '{written}', which no part can have; {due} is due, such as {example}",
+            QuantityFaultKind.NoUnit when fault.Nearest is not null =>
+                $"{where} is '{written}' without a unit; write {fault.Nearest} AWG if that gauge is meant",
             QuantityFaultKind.NoUnit => $"{where} is '{written}' without a unit; {due} is due, such as {example}",
             QuantityFaultKind.UnknownUnit when fault.Nearest is not null =>
-                $"{where} has the unknown unit '{written}'; nearest is '{fault.Nearest}'",
+                $"{where} has the unknown unit '{written}'; nearest is '{fault.Nearest}', and {due} is due, such as {example}",
             QuantityFaultKind.UnknownUnit => $"{where} has the unknown unit '{written}'; {due} is due, such as {example}",
             QuantityFaultKind.OtherDimension => $"{where}: {written} is {fault.Found?.Name}; {due} is due, such as {example}",
             QuantityFaultKind.Negative => $"{where} is {written}; it cannot be negative",
@@ -165,6 +169,7 @@ internal static class InputMessages
             QuantityFaultKind.NotARange => $"{where} is '{written}'; a range is due, such as {example}",
             QuantityFaultKind.Reversed => $"{where} is {written}; the lower end comes first",
             QuantityFaultKind.WrongSides => $"{where} is '{written}'; {due} is due, such as {example}",
+            QuantityFaultKind.UnknownSize when fault.Nearest is not null => $"{where} is '{written}'; write {fault.Nearest}",
             _ => $"{where} is '{written}'; sizes are AWG 24 to 4/0 (such as 8 AWG, 1/0 AWG) and 0.2 to 120 mm²",
         };
     }

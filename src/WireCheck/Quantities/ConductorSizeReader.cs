@@ -55,12 +55,32 @@ public static class ConductorSizeReader
         Parsed<(double Number, string After)> split = NumberScanner.Split(written);
         if (split.Fault is null && split.Value.After.Length == 0)
         {
-            return new QuantityFault(QuantityFaultKind.NoUnit, written);
+            return new QuantityFault(QuantityFaultKind.NoUnit, written, null, Zeros(written));
         }
 
         IQuantityKind? other = split.Fault is null ? QuantityKinds.WithUnit(UnitSpelling.Canonical(split.Value.After)) : null;
         return other is null
-            ? new QuantityFault(QuantityFaultKind.UnknownSize, written)
+            ? new QuantityFault(QuantityFaultKind.UnknownSize, written, null, AsTheTradeWrites(written))
             : new QuantityFault(QuantityFaultKind.OtherDimension, written, other);
     }
+
+    /// <summary><c>AWG 4</c>, <c>#4</c> and <c>4 gauge</c> as <c>4 AWG</c>; null when that gives no size.</summary>
+    private static string? AsTheTradeWrites(string written)
+    {
+        string bare = written.Trim('#', ' ');
+        foreach (string word in (string[])["AWG", "gauge", "ga"])
+        {
+            bare = bare.StartsWith(word, StringComparison.OrdinalIgnoreCase) ? bare[word.Length..]
+                : bare.EndsWith(word, StringComparison.OrdinalIgnoreCase) ? bare[..^word.Length]
+                : bare;
+        }
+
+        string number = bare.Trim(' ', '#', '-', '.', ':');
+        string awg = $"{Zeros(number) ?? number} AWG";
+        return number.Length < written.Length && Read(awg).Fault is null ? Read(awg).Value.ToString() : null;
+    }
+
+    /// <summary><c>00</c> as <c>2/0</c>; null when it is not two to four noughts.</summary>
+    private static string? Zeros(string number) =>
+        number.Length is >= 2 and <= 4 && number.All(c => c == '0') ? $"{number.Length}/0" : null;
 }

@@ -35,10 +35,11 @@ public static class QuantityKinds
     public static IQuantityKind? WithUnit(string symbol) => All.FirstOrDefault(k => k.Symbols.Contains(symbol));
 
     /// <summary>
-    /// The unit of that dimension a builder probably meant: the nearest of its symbols in another case, else
-    /// by letters; null when none is near.
+    /// The unit of that dimension a builder probably meant: the symbol of the unit written out, else the
+    /// nearest of its symbols in another case, else by letters; null when none is near.
     /// </summary>
     public static string? NearestUnit(IQuantityKind kind, string written) =>
-        kind.Symbols.FirstOrDefault(s => string.Equals(s, written, StringComparison.OrdinalIgnoreCase))
+        kind.Symbols.FirstOrDefault(s => s == UnitSpelling.SymbolOfWord(written))
+        ?? kind.Symbols.FirstOrDefault(s => string.Equals(s, written, StringComparison.OrdinalIgnoreCase))
         ?? (written.Length > 1 ? NearestName.Find(written, kind.Symbols) : null);
 }

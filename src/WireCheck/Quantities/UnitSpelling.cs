@@ -27,6 +27,24 @@ public static class UnitSpelling
         return isMicro ? "µ" + text[1..] : text;
     }
 
+    /// <summary>
+    /// The symbol of a unit that is written out (<c>Amp</c>, <c>volts</c>, <c>inches</c>), or null. It is offered
+    /// to the builder, not taken: near words such as <c>mAmp</c> differ by a factor of a thousand.
+    /// </summary>
+    internal static string? SymbolOfWord(string word) => Words.GetValueOrDefault(word.Trim().TrimEnd('.'));
+
+    private static readonly Dictionary<string, string> Words = new(StringComparer.OrdinalIgnoreCase)
+    {
+        ["amp"] = "A", ["amps"] = "A", ["ampere"] = "A", ["amperes"] = "A",
+        ["volt"] = "V", ["volts"] = "V", ["vdc"] = "V", ["watt"] = "W", ["watts"] = "W",
+        ["amp hours"] = "Ah", ["amp-hours"] = "Ah", ["watt hours"] = "Wh", ["watt-hours"] = "Wh",
+        ["second"] = "s", ["seconds"] = "s", ["sec"] = "s", ["minute"] = "min", ["minutes"] = "min", ["mins"] = "min",
+        ["hour"] = "h", ["hours"] = "h", ["hr"] = "h", ["hrs"] = "h", ["day"] = "d", ["days"] = "d",
+        ["inch"] = "in", ["inches"] = "in", ["\""] = "in", ["foot"] = "ft", ["feet"] = "ft", ["'"] = "ft",
+        ["metre"] = "m", ["metres"] = "m", ["meter"] = "m", ["meters"] = "m",
+        ["celsius"] = "°C", ["fahrenheit"] = "°F", ["percent"] = "%", ["farad"] = "F", ["farads"] = "F",
+    };
+
     private static string ReplaceWord(string text, string word, string symbol) =>
         text.Replace(word, symbol, StringComparison.OrdinalIgnoreCase);
 }

@@ -38,4 +38,19 @@ public sealed class ConductorSizeReaderTests
     [InlineData("6 mm", QuantityFaultKind.OtherDimension)]
     public void Sizes_that_nobody_sells_are_faults(string text, QuantityFaultKind fault) =>
         ConductorSizeReader.Read(text).Fault!.Kind.ShouldBe(fault);
+
+    [Theory]
+    [InlineData("AWG 4", "4 AWG")]
+    [InlineData("AWG4", "4 AWG")]
+    [InlineData("#4", "4 AWG")]
+    [InlineData("# 10 gauge", "10 AWG")]
+    [InlineData("8 gauge", "8 AWG")]
+    [InlineData("AWG 2/0", "2/0 AWG")]
+    [InlineData("AWG 000", "3/0 AWG")]
+    [InlineData("00", "2/0")]
+    [InlineData("AWG 26", null)]
+    [InlineData("AWG thick", null)]
+    [InlineData("4", null)]
+    public void A_gauge_in_another_spelling_is_answered_with_the_one_to_write(string text, string? offered) =>
+        ConductorSizeReader.Read(text).Fault!.Nearest.ShouldBe(offered);
 }
