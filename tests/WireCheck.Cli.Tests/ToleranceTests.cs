@@ -54,10 +54,27 @@ public sealed class ToleranceTests : IDisposable
         plain.Code.ShouldBe(0);
         plain.Output.ShouldNotContain("Within tolerances");
         run.Code.ShouldBe(1);
+        plain.Output.ShouldContain("PASSES: nothing found.");
+        run.Output.ShouldContain("FAULTY: 2 margins lost within tolerances.");
         run.Output.ShouldContain("Within tolerances");
         run.Output.ShouldContain("Solved and judged at 4 corners:");
         string.Join(' ', run.Output.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))
             .ShouldContain("too-much. Passes as described, not with cells low, lengths low (1 of 4 corners).");
+    }
+
+    [Fact]
+    public void A_margin_that_the_tolerances_eat_is_a_result_of_the_interchange_format_and_in_the_verdict_of_json()
+    {
+        Write("66.57");
+
+        ProgramRun sarif = ProgramRun.In(_folder, "check", "box.yaml", "--tolerance", "--format", "sarif");
+        ProgramRun json = ProgramRun.In(_folder, "check", "box.yaml", "--tolerance", "--format", "json");
+
+        JsonElement result = JsonDocument.Parse(sarif.Output).RootElement.GetProperty("runs")[0].GetProperty("results").EnumerateArray().First();
+        result.GetProperty("ruleId").GetString().ShouldBe("too-much");
+        result.GetProperty("level").GetString().ShouldBe("warning");
+        result.GetProperty("message").GetProperty("text").GetString()!.ShouldStartWith("Passes as described, not with cells low, lengths low (1 of 4 corners).");
+        JsonDocument.Parse(json.Output).RootElement.GetProperty("verdict").GetString().ShouldBe("faulty");
     }
 
     [Fact]

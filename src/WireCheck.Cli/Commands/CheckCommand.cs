@@ -11,7 +11,7 @@ internal static class CheckCommand
 {
     private static readonly Argument<string[]> Files = new("FILE")
     {
-        Description = "Descriptions to judge, or folders of them.",
+        Description = "Descriptions to judge; of a folder, every one in it and below.",
         Arity = ArgumentArity.OneOrMore,
     };
 

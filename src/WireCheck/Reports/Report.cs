@@ -49,6 +49,9 @@ public sealed record Report(
     /// <summary>What becomes of the box within its tolerances; null when that was not asked for.</summary>
     public ToleranceResult? Tolerance { get; init; }
 
+    /// <summary>The worst of the findings that stand and, where tolerances were asked for, of the margins that they eat.</summary>
+    public Verdict Verdict => (Verdict)Math.Max((int)Findings.Counts.Verdict, (int)(Tolerance?.Verdict ?? Verdict.Passes));
+
     /// <summary>The tool's name, as every output writes it.</summary>
     public const string ToolName = "wirecheck";
 

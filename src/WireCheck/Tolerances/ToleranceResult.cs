@@ -23,6 +23,12 @@ public sealed record ThinMargin(Margin Described, Margin Worst, string Corner);
 public sealed record ToleranceResult(
     ToleranceSet Tolerances, int Corners, IReadOnlyList<LostMargin> Lost, IReadOnlyList<ThinMargin> Thinnest)
 {
+    /// <summary>The verdict that the margins which do not survive make.</summary>
+    public Verdict Verdict => Loses(Severity.Danger) ? Verdict.Dangerous
+        : Loses(Severity.Fault) ? Verdict.Faulty
+        : Lost.Count > 0 ? Verdict.PassesWithAdvice
+        : Verdict.Passes;
+
     /// <summary>True when a margin of at least that severity does not survive.</summary>
     public bool Loses(Severity threshold) => Lost.Any(l => l.Finding.Severity >= threshold);
 

@@ -17,15 +17,14 @@ public static class ChangesText
     public static void Write(TextWriter output, Report report, Report? before, IReadOnlyList<FindingChange> changes, TextStyle style)
     {
         TextLayout layout = new(output, style);
-        FindingCounts counts = report.Findings.Counts;
-        string verdict = VerdictWords.For(counts.Verdict);
-        string was = before is null ? "" : VerdictWords.For(before.Findings.Counts.Verdict);
+        string verdict = VerdictWords.For(report.Verdict);
+        string was = before is null ? "" : VerdictWords.For(before.Verdict);
         layout.Blank();
         layout.Paragraph(
             0,
             verdict.ToUpperInvariant() + ":",
-            $"{report.File}, {CountWords.Of(counts)}{(was.Length == 0 || was == verdict ? "" : $" (before: {was})")}. {Told(changes)}",
-            SeverityColour.Of(SeverityOf(counts)));
+            $"{report.File}, {CountWords.Of(report)}{(was.Length == 0 || was == verdict ? "" : $" (before: {was})")}. {Told(changes)}",
+            SeverityColour.Of(SeverityOf(report.Verdict)));
         foreach (FindingChange change in changes)
         {
             Finding finding = change.Finding;
@@ -55,7 +54,7 @@ public static class ChangesText
         : FormattableString.Invariant(
             $"{changes.Count(c => c.Change == ChangeKind.Added)} gained, {changes.Count(c => c.Change == ChangeKind.Removed)} lost, {changes.Count(c => c.Change == ChangeKind.Changed)} changed.");
 
-    private static string SeverityOf(FindingCounts counts) => counts.Verdict switch
+    private static string SeverityOf(Verdict verdict) => verdict switch
     {
         Verdict.Dangerous => "danger",
         Verdict.Faulty => "fault",

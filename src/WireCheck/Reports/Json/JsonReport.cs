@@ -56,7 +56,7 @@ public static class JsonReport
         json.WriteEndObject();
         json.WriteString("file", report.File);
         json.WriteString("pack", report.PackTitle);
-        json.WriteString("verdict", VerdictWords.For(report.Findings.Counts.Verdict));
+        json.WriteString("verdict", VerdictWords.For(report.Verdict));
         WriteCounts(json, report.Findings.Counts);
         WriteOverrides(json, report.Overrides);
         json.WriteStartArray("findings");

@@ -3,14 +3,17 @@ using WireCheck.Facts;
 using WireCheck.Findings;
 using WireCheck.Knowledge;
 using WireCheck.Reports.Json;
+using WireCheck.Reports.Templates;
 using WireCheck.Rules;
 using WireCheck.Text;
+using WireCheck.Tolerances;
 
 namespace WireCheck.Reports.Sarif;
 
 /// <summary>
 /// The findings in the Static Analysis Results Interchange Format (SARIF) 2.1.0 of OASIS, one run for all files. Columns count
 /// UTF-16 characters. What could not be judged is a result of kind "open"; a waived finding is suppressed.
+/// A margin that does not survive the tolerances is a failure that says so.
 /// </summary>
 public static class SarifReport
 {
@@ -70,18 +73,13 @@ public static class SarifReport
         SarifLocation places = new(report);
         foreach (Finding finding in report.Findings.Findings)
         {
-            json.WriteStartObject();
-            WriteRule(json, finding.Rule, rules);
-            json.WriteString("kind", "fail");
-            json.WriteString("level", LevelOf(finding.Severity));
-            WriteMessage(json, $"{finding.Message} {finding.Mend}");
-            SarifLocation.Write(json, finding.Part, finding.PartKind, finding.At);
-            places.WriteRelated(json, finding);
-            SarifFingerprint.Write(json, finding, seen);
-            SarifFixes.Write(json, finding, report);
-            WriteSuppression(json, finding);
-            WriteProperties(json, finding);
-            json.WriteEndObject();
+            WriteFinding(finding, $"{finding.Message} {finding.Mend}");
+        }
+
+        foreach (LostMargin lost in report.Tolerance?.Lost ?? [])
+        {
+            string at = ToleranceModel.Where(lost, report.Tolerance!.Corners);
+            WriteFinding(lost.Finding, $"Passes as described, not {at}. {lost.Finding.Message} {lost.Finding.Mend}");
         }
 
         foreach (Undecided open in report.Findings.Undecided)
@@ -92,6 +90,22 @@ public static class SarifReport
             json.WriteString("level", "none");
             WriteMessage(json, $"{open.Subject.Id} could not be judged; it would need {string.Join(", ", open.Missing.Select(m => m.Replace('_', ' ')))}.");
             SarifLocation.Write(json, open.Subject.Id, open.Subject.Kind, open.Subject.Position);
+            json.WriteEndObject();
+        }
+
+        void WriteFinding(Finding finding, string message)
+        {
+            json.WriteStartObject();
+            WriteRule(json, finding.Rule, rules);
+            json.WriteString("kind", "fail");
+            json.WriteString("level", LevelOf(finding.Severity));
+            WriteMessage(json, message);
+            SarifLocation.Write(json, finding.Part, finding.PartKind, finding.At);
+            places.WriteRelated(json, finding);
+            SarifFingerprint.Write(json, finding, seen);
+            SarifFixes.Write(json, finding, report);
+            WriteSuppression(json, finding);
+            WriteProperties(json, finding);
             json.WriteEndObject();
         }
     }

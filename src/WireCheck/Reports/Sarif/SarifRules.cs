@@ -16,7 +16,7 @@ internal sealed class SarifRules
         SortedDictionary<string, RuleEntry> named = new(StringComparer.Ordinal);
         foreach (Report report in reports)
         {
-            foreach (Finding finding in report.Findings.Findings)
+            foreach (Finding finding in report.Findings.Findings.Concat(report.Tolerance?.Lost.Select(l => l.Finding) ?? []))
             {
                 named.TryAdd(finding.Rule, new RuleEntry(finding.Rule, finding.Title, finding.Why, finding.Source, finding.Severity));
             }

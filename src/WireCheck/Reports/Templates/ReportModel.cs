@@ -37,15 +37,15 @@ internal sealed class ReportModel(Report report, int place, TemplateTarget targe
             ("suffix", _suffix),
             ("file", escape(report.File)),
             ("title", escape(report.PackTitle)),
-            ("verdict", VerdictWords.For(counts.Verdict)),
-            ("verdict_severity", counts.Verdict switch
+            ("verdict", VerdictWords.For(report.Verdict)),
+            ("verdict_severity", report.Verdict switch
             {
                 Verdict.Dangerous => "danger",
                 Verdict.Faulty => "fault",
                 Verdict.PassesWithAdvice => "advice",
                 _ => "passes",
             }),
-            ("summary", CountWords.Of(counts)),
+            ("summary", CountWords.Of(report)),
             ("mendable", report.Findings.Findings.Count(f => f.Waived is null && f.Edits.Count > 0)),
             ("counts", Map(
                 ("danger", counts.Danger), ("fault", counts.Fault), ("advice", counts.Advice),
