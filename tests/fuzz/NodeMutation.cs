@@ -13,12 +13,15 @@ internal sealed partial class NodeMutation(SeedTexts seeds)
     private static readonly string[] Numbers =
         ["0", "-1", "1", "1e-12", "0.001", "0.5", "2", "3", "7", "13", "64", "100", "1000", "32767", "1e5", "1e6", "1e9", "1e15", "1e300", "-0.1", "0.1 .. 0.2", "5 .. 1"];
 
+    /// <summary>More nodes than any box has; aliases of aliases would be written out without end.</summary>
+    private const int MostNodes = 20_000;
+
     private static readonly string[] Shapes = ["", "{}", "[]", "~", "[[]]", "{a: b}", "yes", "x", "0 V", "1 A", "[a, b]"];
 
     /// <summary>The text with some changes; as it is when it is no good YAML.</summary>
     internal string Change(string text, int changes, Random random)
     {
-        if (SeedTexts.TryTree(text) is not { } tree || tree is YamlScalarNode)
+        if (SeedTexts.TryTree(text) is not { } tree || tree is YamlScalarNode || NodesOf(tree, MostNodes) >= MostNodes)
         {
             return text;
         }
@@ -117,6 +120,29 @@ internal sealed partial class NodeMutation(SeedTexts seeds)
                 Collect(value, places);
             }
         }
+    }
+
+    /// <summary>Nodes with each alias written out, counted no further than asked.</summary>
+    private static int NodesOf(YamlNode node, int most)
+    {
+        IEnumerable<YamlNode> inside = node switch
+        {
+            YamlMappingNode map => map.Children.Values,
+            YamlSequenceNode list => list.Children,
+            _ => [],
+        };
+        int count = 1;
+        foreach (YamlNode child in inside)
+        {
+            if (count >= most)
+            {
+                break;
+            }
+
+            count += NodesOf(child, most - count);
+        }
+
+        return count;
     }
 
     private static YamlNode Copy(YamlNode node) => node switch

@@ -33,6 +33,9 @@ internal sealed partial class SeedTexts
             .Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
     }
 
+    /// <summary>Deeper than any description that means something.</summary>
+    private const int DeepestTree = 200;
+
     /// <summary>The descriptions of <c>examples</c>.</summary>
     internal IReadOnlyList<string> Examples { get; }
 
@@ -64,6 +67,12 @@ internal sealed partial class SeedTexts
     /// <summary>The tree of a text; null when it is no mapping or list that a parser takes.</summary>
     internal static YamlNode? TryTree(string text)
     {
+        // The library's tree is built by recursion: a text nested so deeply is for the tool to refuse, not for the tree of this program.
+        if (DepthOf(text) > DeepestTree)
+        {
+            return null;
+        }
+
         YamlStream stream = [];
         try
         {
@@ -76,6 +85,25 @@ internal sealed partial class SeedTexts
         }
 
         return stream.Documents.Count == 0 ? null : stream.Documents[0].RootNode;
+    }
+
+    /// <summary>Most brackets open at once.</summary>
+    private static int DepthOf(string text)
+    {
+        int open = 0;
+        int most = 0;
+        foreach (char letter in text)
+        {
+            open += letter switch
+            {
+                '[' or '{' => 1,
+                ']' or '}' => -1,
+                _ => 0,
+            };
+            most = Math.Max(most, open);
+        }
+
+        return most;
     }
 
     private void Collect(YamlNode node)

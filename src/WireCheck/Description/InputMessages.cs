@@ -1,3 +1,4 @@
+using WireCheck.Description.Kinds;
 using WireCheck.Quantities;
 using WireCheck.Text;
 
@@ -139,6 +140,19 @@ internal static class InputMessages
 
     internal static string ShortedBank(string bank, IEnumerable<string> by) =>
         $"{bank} is shorted by a zero resistance between its poles: {string.Join(", ", by)}";
+
+    internal static string SurgeBelowPower(string subject, double surge, double steady, bool ofClass) =>
+        $"the surge of {subject} is {QuantityText.WithPrefix(surge, "W")}{(ofClass ? " by its class" : "")}, less than the {QuantityText.WithPrefix(steady, "W")} that it has for hours; "
+        + (ofClass ? "write its surge too" : "write the surge that belongs to this power");
+
+    internal static string PanelVoltage(Panel panel) =>
+        $"the maximum_power_voltage of {panel.Id} is {QuantityText.WithPrefix(panel.MaximumPowerVoltage.Value.Volts, "V")}, not below its open_circuit of {QuantityText.WithPrefix(panel.OpenCircuit.Value.Volts, "V")}; the label of a panel has both, and open circuit is the higher";
+
+    internal static string PanelCurrent(Panel panel) =>
+        $"the maximum_power_current of {panel.Id} is {QuantityText.WithPrefix(panel.MaximumPowerCurrent.Value.Amperes, "A")}, not below its short_circuit of {QuantityText.WithPrefix(panel.ShortCircuit.Value.Amperes, "A")}; the label of a panel has both, and short circuit is the higher";
+
+    internal static string PanelPower(Panel panel) =>
+        $"the maximum-power point of {panel.Id} lies too low for any panel: {QuantityText.WithPrefix(panel.MaximumPowerVoltage.Value.Volts, "V")} of {QuantityText.WithPrefix(panel.OpenCircuit.Value.Volts, "V")} and {QuantityText.WithPrefix(panel.MaximumPowerCurrent.Value.Amperes, "A")} of {QuantityText.WithPrefix(panel.ShortCircuit.Value.Amperes, "A")}; compare the four values with its label";
 
     internal static string AgainstSchema(string path, string? what, string? example) =>
         $"'{Short(path)}' does not fit the schema of descriptions"

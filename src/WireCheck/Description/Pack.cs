@@ -88,6 +88,10 @@ public sealed class Pack
     /// <summary>The same box with every conductor longer or shorter by a factor above 0.</summary>
     internal Pack WithLengths(double factor) => With(Parts, [.. Conductors.Select(c => c.Lengthened(factor))]);
 
+    /// <summary>The same box with other parts in the place of those that have their ids.</summary>
+    internal Pack With(IReadOnlyDictionary<string, Part> changed) =>
+        With([.. Parts.Select(p => changed.GetValueOrDefault(p.Id, p))], Conductors);
+
     private Pack With(IReadOnlyList<Part> parts, IReadOnlyList<Conductor> conductors) => new()
     {
         File = File,

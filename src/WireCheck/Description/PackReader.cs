@@ -123,6 +123,7 @@ public sealed class PackReader
         new ReferenceResolver(_context, parts, conductors).Resolve();
         ModeNames.Check(_context.Problems, pack);
         Solvability.Check(_context.Problems, pack, _root.Position);
+        Contradictions.Check(_context.Problems, pack);
         return pack;
     }
 

@@ -23,6 +23,7 @@ internal static class NumberWords
         null or "" => QuantityText.Plain(value, 3),
         "m" when value < 1 => QuantityText.WithUnit(value * 1e3, "mm"),
         "m²" => QuantityText.WithUnit(value * 1e6, "mm²"),
+        "A/m²" => QuantityText.WithUnit(value / 1e6, "A/mm²"),
         "s" => QuantityText.Time(value),
         _ when WithPrefix.Contains(unit) => QuantityText.WithPrefix(value, unit),
         _ => QuantityText.WithUnit(value, unit),

@@ -9,7 +9,7 @@ namespace WireCheck.Switching;
 
 /// <summary>
 /// A box wired once more for the study of its switches, full, at its lowest resistances and with cold coils, which is when
-/// most is live: loads at standby, those that are resistances as such, and a test burden ready at each point of the table.
+/// most is live: loads at standby, those that are resistances or lie between two feeds as such, and a test burden ready at each point of the table.
 /// </summary>
 internal sealed class SwitchedBox
 {
@@ -17,7 +17,7 @@ internal sealed class SwitchedBox
 
     internal SwitchedBox(Pack pack, WiringData data)
     {
-        Wiring = BoxWiring.Build(pack, data);
+        Wiring = BridgingLoads.Wire(pack, data);
         Rails = Rails.Of(Wiring);
         Points = LivePoints.Of(Wiring, Rails);
         BurdenOhms = data.Assumed("test_burden");

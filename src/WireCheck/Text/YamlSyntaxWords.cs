@@ -25,6 +25,7 @@ internal static class YamlSyntaxWords
         ("block mapping, did not find expected key", "this line is indented unlike its neighbours, or the line before it is not finished"),
         ("block collection, did not find expected '-'", "this line is indented unlike its neighbours, or a '-' is missing before it"),
         ("could not find expected ':'", "a key stands here without ': ' after it"),
+        ("While parsing a node, did not find expected node content", "a value is missing before this, or a '[' or '{' before it is never closed"),
         ("flow mapping", "a ',' or the closing '}' is missing before this"),
         ("flow sequence", "a ',' or the closing ']' is missing before this"),
         ("multi-line double-quoted scalar, found wrong indentation", "a text between quotes that goes on in the next line must be indented there"),

@@ -54,14 +54,16 @@ public sealed class BoxDifferenceTests
     [Fact]
     public void What_came_with_another_class_is_told_apart_from_what_was_written()
     {
-        BoxDifference swap = SwapBoxes.Swap("market-stall-12v.yaml", ("part: inverter-12v-500w", "part: inverter-12v-1000w"));
+        BoxDifference swap = SwapBoxes.Swap(
+            "market-stall-12v.yaml",
+            ("part: inverter-12v-500w", "part: inverter-12v-1000w"), ("surge: {power: 700 W,", "surge: {power: 1200 W,"));
 
         ItemChange inverter = swap.Items.ShouldHaveSingleItem();
-        inverter.Values.Single(v => !v.FromClass).ShouldBe(new ValueChange("part", "inverter-12v-500w", "inverter-12v-1000w", false));
+        inverter.Values.Single(v => v.Key == "part").ShouldBe(new ValueChange("part", "inverter-12v-500w", "inverter-12v-1000w", false));
         inverter.Values.ShouldContain(new ValueChange("power", "500 W", "1000 W", true));
 
         // Its surge is written in both, so that of the class does not count.
-        inverter.Values.ShouldNotContain(v => v.Key == "surge.power");
+        inverter.Values.Single(v => v.Key == "surge.power").ShouldBe(new ValueChange("surge.power", "700 W", "1200 W", false));
     }
 
     [Fact]

@@ -31,7 +31,6 @@ public sealed class BruteForceTests
         count.Live.ShouldBeGreaterThan(1000);
         count.Dead.ShouldBeGreaterThan(1000);
         count.HeldIn.ShouldBeGreaterThan(0, $"WIRECHECK_SEED={seed}");
-        count.Solved.ShouldBeLessThan(count.States, $"WIRECHECK_SEED={seed}");
     }
 
     [Theory]
@@ -49,6 +48,33 @@ public sealed class BruteForceTests
         count.Dead.ShouldBeGreaterThan(100);
     }
 
+    [Fact]
+    public void A_state_in_which_a_switch_makes_no_difference_is_not_solved_again()
+    {
+        Pack pack = StudiedBox.Read("""
+            pack: Two switches, one behind the other
+            language: 1
+            surroundings: {ambient: {from: 20 °C, to: 20 °C}}
+            defaults: {conductor: {insulation: pvc-105, ends: crimped-ring}}
+            cells: {bank: {part: lfp-prismatic-100ah, series: 4, links: {section: 20 x 2 mm, length: 70 mm}}}
+            switches: {near: {part: panel-rocker}, far: {part: panel-rocker}}
+            loads: {lamp: {resistance: 10 Ω}}
+            conductors:
+              w1: {from: bank.+, to: near.1, size: 14 AWG, length: 300 mm}
+              w2: {from: near.2, to: far.1, size: 14 AWG, length: 300 mm}
+              w3: {from: far.2, to: lamp.+, size: 14 AWG, length: 300 mm}
+              w4: {from: lamp.-, to: bank.-, size: 14 AWG, length: 300 mm}
+            """);
+        Enumeration enumeration = new(new SwitchedBox(pack, StudiedBox.Data));
+        int solved = 0;
+
+        enumeration.Run(PlugCase.For(pack)[0], _ => solved++);
+
+        // Neither closed, the near one, both: the far one behind an open one is as open itself.
+        enumeration.States.Length.ShouldBe(4);
+        solved.ShouldBe(3);
+    }
+
     private static void CompareAll(Pack pack, string where, Count count)
     {
         SwitchedBox box = new(pack, StudiedBox.Data);
@@ -57,14 +83,12 @@ public sealed class BruteForceTests
         {
             Dictionary<(ulong Closed, bool HeldIn), Told> told = [];
             byte[] marks = enumeration.Run(plugs, state => told.Add((state.Closed, state.HeldIn), new Told(state, Polished(box))));
-            count.States += enumeration.States.Length;
             for (int i = 0; i < enumeration.States.Length; i++)
             {
                 ulong closed = enumeration.States[i];
                 ulong mattering = enumeration.Mattering(closed);
                 Told rest = told[(mattering, false)];
                 Told? held = told.GetValueOrDefault((mattering, true));
-                count.Solved += mattering == closed ? 1 : 0;
                 count.HeldIn += held is null ? 0 : 1;
                 string here = $"{plugs.Id}, switches {closed}, {where}";
                 bool[] live = new bool[box.Points.Count];
@@ -187,10 +211,6 @@ public sealed class BruteForceTests
 
     private sealed class Count
     {
-        internal int States { get; set; }
-
-        internal int Solved { get; set; }
-
         internal int Live { get; set; }
 
         internal int Dead { get; set; }

@@ -12,8 +12,11 @@ public sealed class WiredJoint(Joint joint, WiringData data, Resistance element)
 
     public override IEnumerable<Element> Elements => [Element];
 
+    /// <summary>A joint said to be 0 Ω gets this, Ω: far below any that is measured, and still something to solve with.</summary>
+    private const double LeastOhms = 1e-7;
+
     public override void SetConditions(Conditions conditions) =>
-        Element.Ohms = Joint.Resistance?.Value.Ohms ?? data.JointOhms(Joint.JointKind.Value, null, conditions.HighestResistance);
+        Element.Ohms = Joint.Resistance is { } given ? Math.Max(LeastOhms, given.Value.Ohms) : data.JointOhms(Joint.JointKind.Value, null, conditions.HighestResistance);
 }
 
 /// <summary>How a joint becomes elements.</summary>

@@ -144,13 +144,12 @@ public sealed class WiringData(Library library)
     /// Voltage below which a load is taken not to run, V: half the low end of its window, or half of what feeds it,
     /// so that a creeping voltage on a dead rail does not count as a load that starts.
     /// </summary>
-    public double LowestRunningVolts(Load load, Pack pack)
-    {
-        double fed = load.At is not null && pack.Find(load.At.Value) is Converter converter
-            ? converter.Output.Value.Volts
-            : NominalBankVolts(pack);
-        return (load.Window?.Value.From.Volts ?? fed) / 2;
-    }
+    public double LowestRunningVolts(Load load, Pack pack) => (load.Window?.Value.From.Volts ?? NominalLoadVolts(load, pack)) / 2;
+
+    /// <summary>Nominal voltage of what feeds a load, V: that of the converter it hangs on, else of the bank.</summary>
+    public double NominalLoadVolts(Load load, Pack pack) => load.At is not null && pack.Find(load.At.Value) is Converter converter
+        ? converter.Output.Value.Volts
+        : NominalBankVolts(pack);
 
     /// <summary>Rise of a coil for each watt, K/W: the assumed rise at nominal voltage over the power it takes when that warm.</summary>
     public double CoilKelvinPerWatt(Relay relay)

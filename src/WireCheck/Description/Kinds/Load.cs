@@ -50,6 +50,24 @@ public sealed class Load : Part
             : Resistance is { } resistance ? volts * volts / resistance.Value.Ohms
             : null);
 
+    /// <summary>The same load as a plain resistance, of so many Ω above 0.</summary>
+    internal Load AsResistance(double ohms) => new()
+    {
+        Id = Id,
+        Position = Position,
+        ClassName = ClassName,
+        At = At,
+        Resistance = new Given<ElectricResistance>(ElectricResistance.FromOhms(ohms), Position, Origin.Written),
+        Surge = Surge,
+        Duty = Duty,
+        OnFor = OnFor,
+        Window = Window,
+        Capacitance = Capacitance,
+        Standby = Standby,
+        Metal = Metal,
+        Lead = Lead,
+    };
+
     internal static Load Read(MapReader r)
     {
         string? demand = r.OneOfLoad("power", "current", "resistance");

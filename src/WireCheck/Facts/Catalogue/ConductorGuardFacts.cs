@@ -42,6 +42,8 @@ public static class ConductorGuardFacts
     public static readonly Fact LeavesBank = Fact.YesNo(
         Kind, "leaves_bank", "It starts at the positive terminal of a bank, or at the outgoing terminal of a high-side BMS that does.");
 
+    public static readonly Fact BankLeft = Fact.Word(Kind, "bank_left", "Id of that bank; absent when it leaves none.");
+
     public static readonly Fact BankFused = Fact.YesNo(
         Kind, "bank_fused", "At least one way from that bank's positive comes to a fuse or breaker.");
 

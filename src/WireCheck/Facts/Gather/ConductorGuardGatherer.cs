@@ -64,13 +64,15 @@ internal static class ConductorGuardGatherer
 
     private static void GatherWayFromBank(WiredConductor wire, FactSubject subject, GatherContext context)
     {
-        int? start = StartAtBank(wire, context);
+        (int Node, string Bank)? start = StartAtBank(wire, context);
         subject.Set(ConductorGuardFacts.LeavesBank, start is not null);
-        if (start is not { } near)
+        if (start is not { } from)
         {
             return;
         }
 
+        int near = from.Node;
+        subject.Set(ConductorGuardFacts.BankLeft, from.Bank);
         UnfusedWays all = UnfusedWays.From(context.Graph, near, null);
         subject.Set(ConductorGuardFacts.BankFused, all.Fuses.Count > 0);
         UnfusedWays through = UnfusedWays.From(context.Graph, near, wire.Part.Id);
@@ -87,21 +89,26 @@ internal static class ConductorGuardGatherer
         }
     }
 
-    /// <summary>The bank's positive node, or the outgoing node of a high-side BMS, where the wire starts; null elsewhere.</summary>
-    private static int? StartAtBank(WiredConductor wire, GatherContext context)
+    /// <summary>A bank's positive node, or the outgoing node of its high-side BMS, where the wire starts; null elsewhere.</summary>
+    private static (int Node, string Bank)? StartAtBank(WiredConductor wire, GatherContext context)
     {
         if (ConductorGatherer.IsSense(wire.Conductor, context))
         {
             return null;
         }
 
-        List<int> starts = [.. context.Wiring.Of<WiredBank>().Select(b => context.Wiring.Node(b.Part.Id, "+"))];
-        starts.AddRange(context.Wiring.Of<WiredBms>()
-            .Where(b => b.Bms.Side.Value == BmsSide.High)
-            .Select(b => b.Path.B));
-        return starts.Contains(wire.Element.A) ? wire.Element.A
-            : starts.Contains(wire.Element.B) ? wire.Element.B
-            : null;
+        List<(int Node, string Bank)> starts =
+            [.. context.Wiring.Of<WiredBank>().Select(b => (context.Wiring.Node(b.Part.Id, "+"), b.Part.Id))];
+        foreach (WiredBms bms in context.Wiring.Of<WiredBms>().Where(b => b.Bms.Side.Value == BmsSide.High))
+        {
+            bool[] behind = Reach.From(context.Graph, bms.Path.A, e => e.PartId != bms.Part.Id);
+            string bank = starts.Find(s => behind[s.Node]).Bank ?? bms.Part.Id;
+            starts.Add((bms.Path.B, bank));
+        }
+
+        int found = starts.FindIndex(s => s.Node == wire.Element.A);
+        found = found >= 0 ? found : starts.FindIndex(s => s.Node == wire.Element.B);
+        return found < 0 ? null : starts[found];
     }
 
     /// <summary>What this return carries when any other that has a way round it has come off.</summary>
