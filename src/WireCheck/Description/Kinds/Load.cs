@@ -38,6 +38,9 @@ public sealed class Load : Part
     /// <summary>It has a metal housing; null when not said. Matters at an alternating-current outlet.</summary>
     public Given<bool>? Metal { get; init; }
 
+    /// <summary>No when it may be fed either way round, as a motor that is reversed or a lamp; null when not said.</summary>
+    public Given<bool>? Polarised { get; init; }
+
     /// <summary>Its own lead, outside the box.</summary>
     public LoadLead? Lead { get; init; }
 
@@ -65,6 +68,7 @@ public sealed class Load : Part
         Capacitance = Capacitance,
         Standby = Standby,
         Metal = Metal,
+        Polarised = Polarised,
         Lead = Lead,
     };
 
@@ -90,6 +94,7 @@ public sealed class Load : Part
             Capacitance = r.Optional<ElectricCapacitance>("capacitance", Bounds.ZeroOrMore),
             Standby = r.Optional<ElectricCurrent>("standby", Bounds.ZeroOrMore),
             Metal = r.Optional<bool>("metal"),
+            Polarised = r.Optional<bool>("polarised"),
             Lead = r.OptionalMap("lead", LoadLead.Read),
         };
     }

@@ -33,6 +33,8 @@ public static class PolarityGathering
             case WiredCharger or WiredVehicle or WiredPanel:
                 SourcePolarity.Add(part, facts, subject, context);
                 break;
+            case WiredLoad { Load.Polarised.Value: false }:
+                break;
             case { } consumer when ConsumerEnds.Of(consumer, context) is { } ends:
                 foreach (OperatingPoint point in context.SteadyPoints())
                 {

@@ -27,6 +27,9 @@ public static class SwitchingGathering
             case Switch:
                 AddNegativeOnly(part, subject, context);
                 break;
+            case Load load:
+                AddLiveApart(load, subject, context);
+                break;
             case Vehicle:
                 AddCrossFeed(part, subject, context);
                 break;
@@ -73,6 +76,17 @@ public static class SwitchingGathering
         {
             subject.SetWord(facts.LiveByPowerWhen!, powered.Plugs.Id);
             subject.SetNames(facts.LiveByPowerChain!, powered.Loop);
+        }
+    }
+
+    /// <summary>A load at a port is live when the port is. A lamp through which something else is fed is told with that.</summary>
+    private static void AddLiveApart(Load load, FactSubject subject, GatherContext context)
+    {
+        if (!context.Switching.Sneaks.Any(s => s.By.Contains(load.Id))
+            && context.Switching.Unplugged.Row(load.At?.Value ?? load.Id) is { WithAllClosed: false, WithAllOpen: false, LiveWhen: [{ } way, ..] })
+        {
+            subject.SetNames(LoadSwitchFacts.LiveApartClosed, way.Closed);
+            subject.SetNames(LoadSwitchFacts.LiveApartOpen, way.Open);
         }
     }
 

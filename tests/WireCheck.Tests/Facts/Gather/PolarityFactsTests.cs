@@ -58,6 +58,20 @@ public sealed class PolarityFactsTests
     }
 
     [Theory]
+    [InlineData("", true)]
+    [InlineData(", polarised: yes", true)]
+    [InlineData(", polarised: no", false)]
+    public void A_load_fed_backwards_is_told_unless_it_may_run_either_way(string said, bool told)
+    {
+        FactTable table = GatheredBox.Facts(Box(
+            "",
+            "  w2: {from: master.2, to: lamp.-, size: 10 AWG, length: 200 mm}\n"
+            + "  w3: {from: lamp.+, to: bank.-, size: 10 AWG, length: 200 mm}").Replace("{current: 5 A}", $"{{current: 5 A{said}}}", StringComparison.Ordinal));
+
+        (table.Value("lamp", "reversed_voltage")?.Value is double and > 10).ShouldBe(told);
+    }
+
+    [Theory]
     [InlineData("battery", "load", false)]
     [InlineData("load", "battery", true)]
     public void A_shunt_faces_away_when_its_load_terminal_is_at_the_bank(string atBank, string atLoad, bool away)
