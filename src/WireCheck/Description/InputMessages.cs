@@ -132,6 +132,9 @@ internal static class InputMessages
     internal static string TooManyCells(string subject, int cells, int most) =>
         $"{subject} has {cells} cells; at most {most} are solved";
 
+    internal static string TooManyInSeries(string subject, int series, int most) =>
+        FormattableString.Invariant($"{subject} has {series} groups in series; at most {most} are solved");
+
     internal static string ReadingNeedsOne(string subject) =>
         $"{subject} must say either `between: [terminal, terminal]` with a voltage or `through: id` with a current";
 

@@ -18,7 +18,7 @@ internal static class IntentReaders
     internal static Waiver ReadWaiver(MapReader r) => new()
     {
         Position = r.Position,
-        Rule = r.Required<string>("rule", example: "fuse-near-source"),
+        Rule = r.Required<string>("rule", example: "battery-fuse-missing-or-far"),
         Part = r.Optional<string>("part"),
         Because = r.Required<string>("because", example: "sleeved and clamped"),
         Until = r.Optional<DateOnly>("until"),

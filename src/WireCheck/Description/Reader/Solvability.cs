@@ -6,8 +6,11 @@ namespace WireCheck.Description.Reader;
 /// <summary>Finds what keeps a circuit from being built at all. Everything else that is wrong is a finding.</summary>
 internal static class Solvability
 {
-    /// <summary>Most cells of a bank.</summary>
-    private const int MostCells = 20_000;
+    /// <summary>Most cells of a bank, ten times those of any box that one can carry; more would keep a check from ending soon.</summary>
+    private const int MostCells = 2_000;
+
+    /// <summary>Most groups in series, some 700 V.</summary>
+    private const int MostSeries = 200;
 
     internal static void Check(ProblemList problems, Pack pack, Position start)
     {
@@ -40,6 +43,10 @@ internal static class Solvability
         if (cells > MostCells)
         {
             problems.Add(bank.Position, InputMessages.TooManyCells(bank.Id, cells, MostCells));
+        }
+        else if (bank.Series.Value > MostSeries)
+        {
+            problems.Add(bank.Series.Position, InputMessages.TooManyInSeries(bank.Id, bank.Series.Value, MostSeries));
         }
 
         if (bank.Series.Value > 1 && bank.Links is null && bank.LinkResistance is null)
