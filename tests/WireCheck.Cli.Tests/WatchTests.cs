@@ -42,7 +42,8 @@ public sealed class WatchTests : IDisposable
         Write("box.yaml", "pack: [\n");
         await Until("Not checked: what is wrong stands above.");
 
-        using Process kill = Process.Start("kill", ["-INT", process.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)]);
+        // Not the signal of Ctrl-C, which ends it as well: a shell that runs the tests in the background has its children ignore that one.
+        using Process kill = Process.Start("kill", ["-TERM", process.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)]);
         process.WaitForExit(Patience).ShouldBeTrue();
         process.ExitCode.ShouldBe(2);
         _output.ToString().ShouldNotContain("\u001b");
