@@ -5,6 +5,9 @@ namespace WireCheck.Quantities;
 /// <summary>Numbers as a builder reads them: three significant digits, a unit and its prefix.</summary>
 public static class QuantityText
 {
+    /// <summary>Significant digits that a wire, a fuse and a meter on the bench are worth.</summary>
+    public const int UsualDigits = 3;
+
     private static readonly (double Factor, string Prefix)[] Prefixes =
         [(1e6, "M"), (1e3, "k"), (1, ""), (1e-3, "m"), (1e-6, "µ"), (1e-9, "n")];
 
@@ -28,14 +31,14 @@ public static class QuantityText
     };
 
     /// <summary>With the prefix that leaves one to three digits before the point: <c>0.0123</c> A is <c>12.3 mA</c>.</summary>
-    public static string WithPrefix(double value, string unit)
+    public static string WithPrefix(double value, string unit, int digits = UsualDigits)
     {
         if (value == 0 || !double.IsFinite(value))
         {
-            return $"{Plain(value, 3)} {unit}";
+            return $"{Plain(value, digits)} {unit}";
         }
 
-        double rounded = Round(Math.Abs(value), 3);
+        double rounded = Round(Math.Abs(value), digits);
         if (rounded < Nothing)
         {
             return $"0 {unit}";
@@ -46,16 +49,28 @@ public static class QuantityText
             // A little under the factor, since 1000 µ rounded can fall short of 1 m by its last bit.
             if (rounded >= factor * (1 - 1e-9))
             {
-                return $"{Plain(value / factor, 3)} {prefix}{unit}";
+                return $"{Plain(value / factor, digits)} {prefix}{unit}";
             }
         }
 
-        return $"{Plain(value / 1e-9, 3)} n{unit}";
+        return $"{Plain(value / 1e-9, digits)} n{unit}";
     }
 
     /// <summary>Without a prefix: <c>61.3 °C</c>.</summary>
-    public static string WithUnit(double value, string unit) =>
-        unit.Length == 0 ? Plain(value, 3) : $"{Plain(value, 3)} {unit}";
+    public static string WithUnit(double value, string unit, int digits = UsualDigits) =>
+        unit.Length == 0 ? Plain(value, digits) : $"{Plain(value, digits)} {unit}";
+
+    /// <summary>How many digits two values need to read as two: 55.02 °C above 55 °C is not "55 °C above 55 °C". At most six.</summary>
+    public static int DigitsApart(double one, double other)
+    {
+        int digits = UsualDigits;
+        while (digits < 6 && one != other && Plain(one, digits) == Plain(other, digits))
+        {
+            digits++;
+        }
+
+        return digits;
+    }
 
     /// <summary>A number of significant digits, without trailing zeros or an exponent.</summary>
     public static string Plain(double value, int digits)
@@ -70,16 +85,16 @@ public static class QuantityText
     }
 
     /// <summary>A time in the unit a builder would say: <c>40 s</c>, <c>20 min</c>, <c>6 h</c>, <c>12 days</c>.</summary>
-    public static string Time(double seconds)
+    public static string Time(double seconds, int digits = UsualDigits)
     {
         double size = Math.Abs(seconds);
         return size switch
         {
-            < 1 => WithPrefix(seconds, "s"),
-            < 120 => WithUnit(seconds, "s"),
-            < 7200 => WithUnit(seconds / 60, "min"),
-            < 172800 => WithUnit(seconds / 3600, "h"),
-            _ => WithUnit(seconds / Durations.SecondsPerDay, "days"),
+            < 1 => WithPrefix(seconds, "s", digits),
+            < 120 => WithUnit(seconds, "s", digits),
+            < 7200 => WithUnit(seconds / 60, "min", digits),
+            < 172800 => WithUnit(seconds / 3600, "h", digits),
+            _ => WithUnit(seconds / Durations.SecondsPerDay, "days", digits),
         };
     }
 

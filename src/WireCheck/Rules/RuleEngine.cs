@@ -1,5 +1,6 @@
 using Scriban.Syntax;
 using WireCheck.Facts;
+using WireCheck.Quantities;
 using WireCheck.Rules.Expressions;
 using WireCheck.Text;
 
@@ -85,7 +86,7 @@ public sealed class RuleEngine
         }
         else if (passes != true)
         {
-            _found.Add(Find(rule, subject) with { Failed = compared });
+            _found.Add(Find(rule, subject, compared) with { Failed = compared });
         }
     }
 
@@ -122,7 +123,7 @@ public sealed class RuleEngine
 
     private bool IsTrue(CompiledExpression expression) => _sandbox.Evaluate(expression.Root) is true;
 
-    private Judgement Find(Rule rule, FactSubject subject)
+    private Judgement Find(Rule rule, FactSubject subject, Margin? compared)
     {
         Severity severity = rule.Severity;
         List<ExpressionUses> uses = [rule.Require.Compiled.Uses, rule.Says.Compiled.Uses, rule.Mend.Compiled.Uses];
@@ -137,7 +138,8 @@ public sealed class RuleEngine
             uses.Add(graded.When.Compiled.Uses);
         }
 
-        string message = OneLine(_sandbox.Render(rule.Says.Compiled.Template));
+        int digits = compared is null ? QuantityText.UsualDigits : QuantityText.DigitsApart(compared.Used, compared.Limit);
+        string message = OneLine(_sandbox.Render(rule.Says.Compiled.Template, digits));
         string mend = OneLine(_sandbox.Render(rule.Mend.Compiled.Template));
         List<JudgedValue> values = ValuesOf(uses, subject);
         return new Judgement(rule, subject, severity, message, mend, values, values.FirstOrDefault(v => v.Place is not null)?.Place)

@@ -63,8 +63,9 @@ internal static class LivePoints
 
         for (int rail = 0; rail < rails.Count; rail++)
         {
-            // The taps between a bank's groups are live whatever is switched.
-            if (names[rail] is { } terminals && !terminals.TrueForAll(t => IsTap(wiring, t)))
+            // The taps between a bank's groups are live whatever is switched; an enable terminal without a wire never is.
+            if (names[rail] is { } terminals && !terminals.TrueForAll(t => IsTap(wiring, t))
+                && (terminals is not [{ } only] || !only.EndsWith(".enable", StringComparison.Ordinal)))
             {
                 points.Add(new LivePoint(
                     LivePointKind.Rail, terminals[0], "rail", node[rail], wiring.Network.Reference, terminals));

@@ -23,4 +23,12 @@ public sealed class QuantityTextTests
     [InlineData(0.9999, "A", "1 A")]
     public void A_value_is_told_in_three_digits_with_the_unit_a_builder_would_use(double value, string unit, string text) =>
         QuantityText.Of(value, unit).ShouldBe(text);
+
+    [Theory]
+    [InlineData(55.02, 55, 4)]
+    [InlineData(55.0004, 55, 6)]
+    [InlineData(56, 55, 3)]
+    [InlineData(55, 55, 3)]
+    public void Two_values_that_would_read_alike_get_the_digits_that_tell_them_apart(double one, double other, int digits) =>
+        QuantityText.DigitsApart(one, other).ShouldBe(digits);
 }

@@ -29,6 +29,12 @@ public class RuleEngineTests
     }
 
     [Fact]
+    public void A_value_a_hair_over_its_limit_is_not_told_as_the_limit_itself() =>
+        Bench.Judge(
+            Bench.RuleText("says: \"{{ it.id }} carries {{ it.current | amps }}; {{ it.ampacity | amps }} is the most\""),
+            Bench.Conductor("w1", 50.02, 50)).Found.ShouldHaveSingleItem().Message.ShouldBe("w1 carries 50.02 A; 50 A is the most");
+
+    [Fact]
     public void Equal_passes_at_a_limit_that_allows_it_and_fails_at_a_strict_one()
     {
         Bench.Judge(Bench.RuleText(), Bench.Conductor("w1", 50, 50)).Found.ShouldBeEmpty();

@@ -22,8 +22,6 @@ public sealed class ExampleRailTests
         ("r-pre.1", "isolator + master or isolator + precharge"), // from its own button, or back through the resistor
         ("inlet.+", Never), // the blocking diode lets nothing out
         ("usb.out+", "isolator + master"), // the converter hangs on dc
-        ("inverter.enable", Never), // wired to nothing
-        ("usb.enable", Never), // wired to nothing
     ];
 
     [Fact]
@@ -49,8 +47,6 @@ public sealed class ExampleRailTests
             ("r-pre.1", "master or precharge"),
             ("inlet.+", Always), // the charger's own rail
             ("usb.out+", "master"),
-            ("inverter.enable", Never),
-            ("usb.enable", Never),
         ];
 
         Rails(name, "mains giving power", name == "first-draft-12v" ? [.. charging, ("gauge.-", Always)] : charging);
@@ -72,8 +68,6 @@ public sealed class ExampleRailTests
             ("controller.pv+", Never), // the controller lets nothing back to the panel
             ("panel.+", Never), // the panel is plugged in at the roof; its own leads are not drawn
             ("panel.-", Never),
-            ("inverter.enable", Never),
-            ("usb.enable", Never),
         ]);
     }
 
@@ -93,8 +87,6 @@ public sealed class ExampleRailTests
             ("controller.pv+", Always), // the panel's own rail
             ("panel.+", Never),
             ("panel.-", Never),
-            ("inverter.enable", Never),
-            ("usb.enable", Never),
         ]);
     }
 
@@ -111,9 +103,6 @@ public sealed class ExampleRailTests
             ("twelve", "isolator + master"), // the converter does not start through the precharge resistor
             ("usb.out+", "isolator + master"),
             ("inlet.+", Never), // the blocking diode lets nothing out
-            ("inverter.enable", Never),
-            ("conv.enable", Never),
-            ("usb.enable", Never),
         ]);
     }
 
@@ -130,9 +119,6 @@ public sealed class ExampleRailTests
             ("twelve", "master"),
             ("usb.out+", "master"),
             ("inlet.+", Always),
-            ("inverter.enable", Never),
-            ("conv.enable", Never),
-            ("usb.enable", Never),
         ]);
     }
 

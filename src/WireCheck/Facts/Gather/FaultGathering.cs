@@ -91,7 +91,7 @@ internal static class FaultGathering
         subject.SetNames(facts.Also, told ? context.UnclearedShorts.Also(id) : []);
         if (study.HottestOf(id) is { } hottest)
         {
-            subject.SetNumber(facts.Share, hottest.Heat.Share);
+            subject.SetNumber(facts.Share, Math.Max(0, hottest.Heat.Share));
             subject.SetNumber(facts.Temperature, hottest.Heat.Celsius);
             subject.Set(facts.Melts, hottest.Heat.Celsius >= FaultWires.MeltingCelsius);
             subject.SetNumber(facts.Lasts, hottest.In.Cleared ? hottest.In.Seconds : null);

@@ -13,33 +13,33 @@ internal static class RuleFunctions
 
     private static IEnumerable<RuleFunction> Filters() =>
     [
-        Filter("amps", "A", v => QuantityText.WithPrefix(v, "A")),
-        Filter("volts", "V", v => QuantityText.WithPrefix(v, "V")),
-        Filter("volts_up", "V", v => QuantityText.WithPrefix(QuantityText.Up(v), "V")),
-        Filter("ohms", "Ω", v => QuantityText.WithPrefix(v, "Ω")),
-        Filter("watts", "W", v => QuantityText.WithPrefix(v, "W")),
-        Filter("joules", "J", v => QuantityText.WithPrefix(v, "J")),
-        Filter("watt_hours", "J", v => QuantityText.WithUnit(v / 3600, "Wh")),
-        Filter("amp_hours", "C", v => QuantityText.WithUnit(v / 3600, "Ah")),
-        Filter("ampere_squared_seconds", "A²s", v => QuantityText.WithUnit(v, "A²s")),
-        Filter("farads", "F", v => QuantityText.WithPrefix(v, "F")),
-        Filter("henries", "H", v => QuantityText.WithPrefix(v, "H")),
-        Filter("hertz", "Hz", v => QuantityText.WithPrefix(v, "Hz")),
-        Filter("celsius", "°C", v => QuantityText.WithUnit(v, "°C")),
-        Filter("kelvins", "K", v => QuantityText.WithUnit(v, "K")),
-        Filter("metres", "m", v => QuantityText.WithUnit(v, "m")),
-        Filter("millimetres", "m", v => QuantityText.WithUnit(v * 1e3, "mm")),
-        Filter("square_millimetres", "m²", v => QuantityText.WithUnit(v * 1e6, "mm²")),
-        Filter("amps_per_square_millimetre", "A/m²", v => QuantityText.WithUnit(v / 1e6, "A/mm²")),
-        Filter("kilograms", "kg", v => QuantityText.WithUnit(v, "kg")),
-        Filter("seconds", "s", v => QuantityText.WithPrefix(v, "s")),
-        Filter("minutes", "s", v => QuantityText.WithUnit(v / 60, "min")),
-        Filter("hours", "s", v => QuantityText.WithUnit(v / 3600, "h")),
-        Filter("days", "s", v => QuantityText.WithUnit(v / Durations.SecondsPerDay, "days")),
+        Filter("amps", "A", (v, digits) => QuantityText.WithPrefix(v, "A", digits)),
+        Filter("volts", "V", (v, digits) => QuantityText.WithPrefix(v, "V", digits)),
+        Filter("volts_up", "V", (v, digits) => QuantityText.WithPrefix(QuantityText.Up(v), "V", digits)),
+        Filter("ohms", "Ω", (v, digits) => QuantityText.WithPrefix(v, "Ω", digits)),
+        Filter("watts", "W", (v, digits) => QuantityText.WithPrefix(v, "W", digits)),
+        Filter("joules", "J", (v, digits) => QuantityText.WithPrefix(v, "J", digits)),
+        Filter("watt_hours", "J", (v, digits) => QuantityText.WithUnit(v / 3600, "Wh", digits)),
+        Filter("amp_hours", "C", (v, digits) => QuantityText.WithUnit(v / 3600, "Ah", digits)),
+        Filter("ampere_squared_seconds", "A²s", (v, digits) => QuantityText.WithUnit(v, "A²s", digits)),
+        Filter("farads", "F", (v, digits) => QuantityText.WithPrefix(v, "F", digits)),
+        Filter("henries", "H", (v, digits) => QuantityText.WithPrefix(v, "H", digits)),
+        Filter("hertz", "Hz", (v, digits) => QuantityText.WithPrefix(v, "Hz", digits)),
+        Filter("celsius", "°C", (v, digits) => QuantityText.WithUnit(v, "°C", digits)),
+        Filter("kelvins", "K", (v, digits) => QuantityText.WithUnit(v, "K", digits)),
+        Filter("metres", "m", (v, digits) => QuantityText.WithUnit(v, "m", digits)),
+        Filter("millimetres", "m", (v, digits) => QuantityText.WithUnit(v * 1e3, "mm", digits)),
+        Filter("square_millimetres", "m²", (v, digits) => QuantityText.WithUnit(v * 1e6, "mm²", digits)),
+        Filter("amps_per_square_millimetre", "A/m²", (v, digits) => QuantityText.WithUnit(v / 1e6, "A/mm²", digits)),
+        Filter("kilograms", "kg", (v, digits) => QuantityText.WithUnit(v, "kg", digits)),
+        Filter("seconds", "s", (v, digits) => QuantityText.WithPrefix(v, "s", digits)),
+        Filter("minutes", "s", (v, digits) => QuantityText.WithUnit(v / 60, "min", digits)),
+        Filter("hours", "s", (v, digits) => QuantityText.WithUnit(v / 3600, "h", digits)),
+        Filter("days", "s", (v, digits) => QuantityText.WithUnit(v / Durations.SecondsPerDay, "days", digits)),
         Filter("duration", "s", QuantityText.Time),
-        Filter("percent", "", v => QuantityText.WithUnit(v * 100, "%")),
-        Filter("ratio", "", v => QuantityText.WithUnit(v, "")),
-        Filter("count", "", v => QuantityText.Plain(Math.Round(v), 15)),
+        Filter("percent", "", (v, digits) => QuantityText.WithUnit(v * 100, "%", digits)),
+        Filter("ratio", "", (v, digits) => QuantityText.WithUnit(v, "", digits)),
+        Filter("count", "", (v, _) => QuantityText.Plain(Math.Round(v), 15)),
     ];
 
     private static IEnumerable<RuleFunction> Numbers() =>
@@ -61,11 +61,14 @@ internal static class RuleFunctions
         new("yes_no", [ExpressionKind.YesNo], ExpressionKind.Word, a => a[0] is bool yes ? (yes ? "yes" : "no") : NotKnown),
     ];
 
-    private static RuleFunction Filter(string name, string unit, Func<double, string> write) =>
-        new(name, [ExpressionKind.Number], ExpressionKind.Word, a => ToNumber(a[0]) is double value ? write(value) : NotKnown)
+    private static RuleFunction Filter(string name, string unit, Func<double, int, string> write) =>
+        new(name, [ExpressionKind.Number], ExpressionKind.Word, Written(write))
         {
             Unit = unit,
         };
+
+    private static Func<IReadOnlyList<object?>, int, object?> Written(Func<double, int, string> write) =>
+        (a, digits) => ToNumber(a[0]) is double value ? write(value, digits) : NotKnown;
 
     private static RuleFunction Arithmetic(string name, int count, Func<double[], double> compute)
     {

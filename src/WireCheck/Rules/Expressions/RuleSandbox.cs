@@ -3,6 +3,7 @@ using Scriban.Parsing;
 using Scriban.Runtime;
 using Scriban.Syntax;
 using WireCheck.Facts;
+using WireCheck.Quantities;
 
 namespace WireCheck.Rules.Expressions;
 
@@ -79,9 +80,13 @@ internal sealed class RuleSandbox
     /// <summary>True when the last expression met no fact without a value.</summary>
     internal bool NothingMissing => _it.Missing.Count == 0 && _pack.Missing.Count == 0;
 
-    /// <summary>The words with the facts filled in.</summary>
+    /// <summary>The words with the facts filled in, numbers in them of so many significant digits.</summary>
     /// <exception cref="ScriptRuntimeException">A bound was passed.</exception>
-    internal string Render(Template words) => words.Render(_context);
+    internal string Render(Template words, int digits = QuantityText.UsualDigits)
+    {
+        _context.Tags[RuleFunction.DigitsTag] = digits;
+        return words.Render(_context);
+    }
 
     /// <summary>A subject's facts as the sandbox sees them; facts without a value read as null and are noted.</summary>
     private sealed class FactScope(FactSubject subject) : IScriptObject
