@@ -1,58 +1,87 @@
-using System.Diagnostics;
-
 namespace WireCheck.Cli.Tests;
 
-/// <summary>What <c>dotnet pack</c> makes, installed as a user would: from a folder of packages and nothing else.</summary>
-public sealed class PackagedToolTests : IDisposable
+/// <summary>The packages, installed and used as a user would: from a folder of packages and nothing else.</summary>
+public sealed class PackagedToolTests(PackedTool packed) : IClassFixture<PackedTool>
 {
-    private readonly string _work = Directory.CreateTempSubdirectory("wirecheck-package").FullName;
+    private static readonly string[] Boxes = ["market-stall-12v.yaml", "first-draft-12v.yaml"];
 
     [Fact]
     public void The_tool_installs_from_its_package_into_an_empty_folder_and_checks_an_example()
     {
-        string packages = Path.Combine(_work, "packages");
-        string tool = Path.Combine(_work, "tool");
-        Pack("WireCheck", packages);
-        Pack("WireCheck.Cli", packages);
-        string[] made = [.. Directory.EnumerateFiles(packages).Select(p => Path.GetFileName(p)).Order(StringComparer.Ordinal)];
+        string[] made = [.. Directory.EnumerateFiles(packed.Packages).Select(p => Path.GetFileName(p)).Order(StringComparer.Ordinal)];
         made.Length.ShouldBe(2);
         made.ShouldAllBe(name => name.EndsWith(".nupkg", StringComparison.Ordinal));
-
-        // The only source is the folder, so nothing is fetched.
-        string sources = Path.Combine(_work, "nuget.config");
-        File.WriteAllText(sources, $"<configuration><packageSources><clear/><add key=\"made\" value=\"{packages}\"/></packageSources></configuration>");
-        Run("dotnet", "tool", "install", "WireCheck.Cli", "--tool-path", tool, "--configfile", sources);
-        string installed = Path.Combine(tool, OperatingSystem.IsWindows() ? "wirecheck.exe" : "wirecheck");
         string example = Repository.File("examples", "market-stall-12v.yaml");
 
-        string answer = Run(installed, "check", example, "--today", "2027-03-01");
+        string answer = PackedTool.Sound(packed.Folder, InstalledIn("alone"), "check", example, "--today", "2027-03-01");
 
         answer.ShouldBe(ProgramRun.Of("check", example, "--today", "2027-03-01").Output);
         answer.ShouldContain("PASSES");
     }
 
-    public void Dispose() => Directory.Delete(_work, recursive: true);
-
-    /// <summary>Packs what was built with the tests, without building it again.</summary>
-    private static void Pack(string project, string packages)
+    /// <summary>The sample for a server is run here by its own lines; what only the server has (checkout, upload) is not.</summary>
+    [Fact]
+    public void The_steps_of_the_sample_workflow_install_the_tool_and_write_findings_at_the_lines_of_the_boxes()
     {
-        // The tests lie in a folder such as bin/Release/net10.0.
-        string configuration = new DirectoryInfo(AppContext.BaseDirectory).Parent!.Name;
-        Run("dotnet", "pack", Repository.File("src", project), "--no-build", "-c", configuration, "-o", packages, "-v", "quiet", "-nologo");
+        string work = packed.Within("checkout");
+        Directory.CreateSymbolicLink(Path.Combine(work, "packages"), packed.Packages);
+        Copy(Boxes, packed.Within("checkout/boxes"));
+        string[] steps = [.. File.ReadLines(Repository.File("examples", "use", "wiring.yml"))
+            .Select(line => line.Trim()).Where(line => line.StartsWith("- run: ", StringComparison.Ordinal)).Select(line => line[7..])];
+
+        (int Exit, string Output, string Error)[] ends = [.. steps.Select(step => PackedTool.Run(work, null, "bash", "-e", "-c", step))];
+
+        ends.Select(end => end.Exit).ShouldBe([0, 1], ends[^1].Error);
+        string sarif = File.ReadAllText(Path.Combine(work, "wiring.sarif"));
+        sarif.ShouldContain("boxes/first-draft-12v.yaml");
+        sarif.ShouldContain("startLine");
     }
 
-    private static string Run(string program, params string[] arguments)
+    [Fact]
+    public void The_sample_hook_lets_a_sound_box_pass_and_refuses_one_with_a_danger()
     {
-        using Process process = Process.Start(new ProcessStartInfo(program, arguments)
+        string work = packed.Within("repository");
+        string tools = Path.GetDirectoryName(InstalledIn("hooked"))!;
+        Git(tools, work, "init", "--quiet").Exit.ShouldBe(0);
+        string hook = Path.Combine(work, ".git", "hooks", "pre-commit");
+        File.Copy(Repository.File("examples", "use", "pre-commit"), hook, overwrite: true);
+        if (!OperatingSystem.IsWindows())
         {
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-            StandardOutputEncoding = System.Text.Encoding.UTF8,
-        })!;
-        Task<string> errors = process.StandardError.ReadToEndAsync();
-        string output = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        process.ExitCode.ShouldBe(0, $"{program} {string.Join(' ', arguments)}: {output}{errors.Result}");
-        return output;
+            File.SetUnixFileMode(hook, (UnixFileMode)0b111_101_101);
+        }
+
+        Copy(["market-stall-12v.yaml"], work);
+        (int Exit, string Output, string Error) sound = Commit(tools, work);
+        Copy(["first-draft-12v.yaml"], work);
+        (int Exit, string Output, string Error) dangerous = Commit(tools, work);
+
+        sound.Exit.ShouldBe(0, sound.Output + sound.Error);
+        dangerous.Exit.ShouldNotBe(0);
+        dangerous.Error.ShouldContain("The commit is refused.");
+        Git(tools, work, "rev-list", "--count", "HEAD").Output.Trim().ShouldBe("1");
     }
+
+    private string InstalledIn(string name)
+    {
+        string tools = Path.Combine(packed.Folder, name);
+        PackedTool.Sound(packed.Folder, "dotnet", "tool", "install", "WireCheck.Cli", "--tool-path", tools);
+        return Path.Combine(tools, OperatingSystem.IsWindows() ? "wirecheck.exe" : "wirecheck");
+    }
+
+    private static void Copy(string[] examples, string folder)
+    {
+        foreach (string name in examples)
+        {
+            File.Copy(Repository.File("examples", name), Path.Combine(folder, name));
+        }
+    }
+
+    private static (int Exit, string Output, string Error) Commit(string tools, string work)
+    {
+        Git(tools, work, "add", "--all").Exit.ShouldBe(0);
+        return Git(tools, work, "-c", "user.name=builder", "-c", "user.email=builder@example.org", "commit", "--quiet", "-m", "Change the box");
+    }
+
+    private static (int Exit, string Output, string Error) Git(string tools, string work, params string[] arguments) =>
+        PackedTool.Run(work, tools, "git", arguments);
 }
