@@ -111,5 +111,31 @@ public sealed class EnclosureBalanceTests
         Box("plastic", placing: EnclosurePlacing.Strapped).SimpleCelsius(20, 30).ShouldBe(44.73, 0.01);
     }
 
+    /// <summary>
+    /// The same balance written down once more in another language, from the formulas of Churchill and Chu, McAdams, Stefan and
+    /// Boltzmann and the values of the tables, and halved to its root: 20 W in a box of 400 x 300 x 200 mm.
+    /// </summary>
+    [Theory]
+    [InlineData("plastic", EnclosurePlacing.Standing, 43.5140)]
+    [InlineData("wood", EnclosurePlacing.Hanging, 43.7732)]
+    [InlineData("aluminium", EnclosurePlacing.Strapped, 52.0391)]
+    [InlineData("aluminium", EnclosurePlacing.InBag, 53.0582)]
+    public void A_closed_box_reckoned_anew(string walls, EnclosurePlacing placing, double inside) =>
+        Box(walls, placing: placing).InsideCelsius(20, 30).ShouldBe(inside, 2e-4);
+
+    /// <summary>60 W in the same box with 40 cm² of openings, half of it in: by itself, and with a fan of 1 m/s.</summary>
+    [Theory]
+    [InlineData("passive", 59.2576)]
+    [InlineData("fan", 46.0304)]
+    public void An_open_box_reckoned_anew(string vents, double inside) =>
+        Box("plastic", vents: vents, openings: 40).InsideCelsius(60, 30).ShouldBe(inside, 2e-4);
+
+    [Fact]
+    public void A_bag_counts_in_the_simple_rule()
+    {
+        // (1/3.5 + 0.155) m² K/W × 20 W/(1.4 × 0.12 + 0.9 × 0.28) m² = 21.0 K.
+        Box("plastic", placing: EnclosurePlacing.InBag).SimpleCelsius(20, 30).ShouldBe(50.99, 0.01);
+    }
+
     private static Given<T> Given<T>(T value) => new(value, new WireCheck.Text.Position("box.yaml", 1, 1), Origin.Written);
 }
